@@ -1,0 +1,149 @@
+/* The user's catalogs: CSV files in one folder, read and checked.  Everything is owned by the arena given. */
+#ifndef SAWBILL_CATALOG_H
+#define SAWBILL_CATALOG_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "sawbill/arena.h"
+#include "sawbill/date.h"
+#include "sawbill/diag.h"
+#include "sawbill/length.h"
+#include "sawbill/money.h"
+
+/* design_values.csv: reference design values, psi; columns as published (table, species, grade, ...). */
+struct design_row {
+    const char *table, *species, *grade, *size_class;
+    double width_in;                                          /* nominal width the row is for; 0: any */
+    double fb, ft, fv, fc_perp, fc, e, emin, gravity, fb_neg; /* psi; gravity without unit; fb_neg 0 when empty */
+    const char *edition, *status, *note, *source;
+    bool seen; /* read in its source; else from memory: prints 'unverified' */
+    struct place at;
+};
+enum member_use { USE_BEAM = 1, USE_POST = 2, USE_PLATE = 4, USE_STUD = 8, USE_JOIST = 16, USE_BLOCK = 32 };
+enum family_of_wood { WOOD_SAWN, WOOD_LVL, WOOD_PSL, WOOD_LSL, WOOD_GLULAM };
+/* members.csv */
+struct member {
+    const char *code, *material, *size, *design, *moisture, *source, *cost_code;
+    enum family_of_wood wood;
+    unsigned use;              /* member_use bits */
+    length_t ply_width, depth; /* as delivered: 1-1/2 in x 9-1/4 in */
+    int most_plies;
+    double weight_plf; /* of one ply */
+    const struct design_row *values;
+    struct place at;
+};
+/* prices.csv: one row a thing a supplier sells */
+struct price {
+    const char *item, *unit, *supplier, *note, *cost_code;
+    length_t length;                 /* stock length; 0 when not sold by piece length */
+    length_t increment, least, most; /* by the foot: sold in steps of increment between least and most; else 0 */
+    money_t cut_charge;
+    decimal_t pack; /* units in one pack: 1, 50, 0.5; price is for a pack (by the foot: for one foot) */
+    money_t price;
+    struct date date;
+    struct place at;
+    size_t index; /* row number in the catalog, from 0: names the row on the Prices sheet */
+};
+enum connector_kind { CONNECTOR_HANGER, CONNECTOR_STRAP, CONNECTOR_CAP };
+/* hangers.csv: joist and beam hangers, and tie straps (kind column) */
+struct hanger {
+    const char *code, *item, *gravity_basis, *source, *cost_code;
+    enum connector_kind kind;
+    length_t width_from, width_to, depth_from, depth_to; /* of the carried member */
+    length_t seat, gap, carrier_least;                   /* bearing length; allowed gap; least carrier thickness */
+    const char *carrier_nail, *member_nail;              /* fastener codes */
+    int carrier_count, member_count;
+    double load[4]; /* lb at CD 1.0, 1.15, 1.25, 1.6 (straps: tension); NAN when the cell is empty */
+    double uplift;  /* lb; NAN when empty */
+    struct place at;
+};
+/* fasteners.csv */
+struct fastener {
+    const char *code, *kind, *item, *source,
+        *cost_code; /* kind: common nail, box nail, screw, structural screw, bolt */
+    length_t diameter, length, root;
+    double fyb_psi, count_per_lb; /* 0 when empty */
+    struct place at;
+};
+/* labor.csv */
+struct task {
+    const char *task, *trade, *per, *source, *cost_code;
+    decimal_t low, likely, high; /* hours for one `per` */
+    decimal_t least;             /* least hours a visit; 0 none */
+    int crew, order;             /* hands at once; place in the order of work */
+    struct place at;
+};
+/* trades.csv */
+struct trade {
+    const char *trade;
+    money_t wage;
+    percent_t burden;
+    struct place at;
+};
+/* assemblies.csv: for each one `per`, so many of an item or task */
+struct assembly_line {
+    const char *assembly, *per, *item, *task, *note, *cost_code; /* one of item, task is NULL */
+    decimal_t count;
+    enum { PART_MATERIAL, PART_RENTAL, PART_FEE } class_of_item;
+    struct place at;
+};
+/* suppliers.csv */
+struct supplier {
+    const char *name;
+    money_t delivery, least_order;
+    percent_t tax;
+    bool has_tax;
+    struct place at;
+    size_t index;
+};
+/* shop stock: member, length, count, book value */
+struct shop_piece {
+    const struct member *member;
+    length_t length;
+    int count;
+    money_t book_value;
+    struct place at;
+};
+
+struct catalog {
+    struct design_row *design;
+    size_t design_count;
+    struct member *members;
+    size_t member_count;
+    struct price *prices;
+    size_t price_count;
+    struct hanger *hangers;
+    size_t hanger_count;
+    struct fastener *fasteners;
+    size_t fastener_count;
+    struct task *tasks;
+    size_t task_count;
+    struct trade *trades;
+    size_t trade_count;
+    struct assembly_line *assemblies;
+    size_t assembly_count;
+    struct supplier *suppliers;
+    size_t supplier_count;
+    struct shop_piece *shop;
+    size_t shop_count;
+};
+
+/* Reads members.csv, design_values.csv, prices.csv, hangers.csv, fasteners.csv, labor.csv, trades.csv, assemblies.csv
+ * and suppliers.csv of `folder`, and `shop_stock` (a file, or NULL).  Faults, each with file:line:column, are in diags.
+ */
+struct catalog *catalog_read(struct arena *arena, const char *folder, const char *shop_stock, struct diags *diags);
+
+const struct member *catalog_member(const struct catalog *catalog, const char *code); /* folded; NULL when absent */
+const struct hanger *catalog_hanger(const struct catalog *catalog, const char *code);
+const struct fastener *catalog_fastener(const struct catalog *catalog, const char *code);
+const struct task *catalog_task(const struct catalog *catalog, const char *task);
+const struct trade *catalog_trade(const struct catalog *catalog, const char *trade);
+const struct supplier *catalog_supplier(const struct catalog *catalog, const char *name);
+/* Design values of species and grade for a nominal width in inches (Table 4B rows differ by width). */
+const struct design_row *catalog_design(const struct catalog *catalog, const char *species, const char *grade,
+                                        double nominal_width_in);
+/* The cheapest price row of an item without a length, or NULL: price per unit, ties by file order. */
+const struct price *catalog_cheapest(const struct catalog *catalog, const char *item);
+
+#endif

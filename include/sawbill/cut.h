@@ -1,0 +1,57 @@
+/* The cut plan: which stock lengths to buy and how to cut them.  Exact lengths, exact money. */
+#ifndef SAWBILL_CUT_H
+#define SAWBILL_CUT_H
+
+#include "sawbill/catalog.h"
+#include "sawbill/takeoff.h"
+
+struct cut_piece {
+    const char *label;
+    length_t length;
+    int count;
+};
+/* One way to buy a stick.  supply 0: as many as wanted.  price NULL: shop stock at its book value. */
+struct cut_stock {
+    length_t length;
+    money_t cost;
+    int supply;
+    const struct price *price;
+    const struct shop_piece *shop;
+};
+struct cut_problem {
+    const char *member; /* code, for messages */
+    struct cut_piece *piece;
+    size_t piece_count;
+    struct cut_stock *stock;
+    size_t stock_count;
+    length_t kerf, end_trim; /* end_trim is taken once from each bought stick, its own cut included */
+};
+struct cut_part {
+    const char *label;
+    length_t length;
+};
+struct cut_stick {
+    const struct cut_stock *stock;
+    struct cut_part *part;
+    size_t part_count;
+    length_t left;
+}; /* left: the cutoff */
+struct cut_plan {
+    const struct cut_problem *problem;
+    struct cut_stick *stick;
+    size_t stick_count;
+    money_t cost, bound; /* no plan can cost less than bound */
+    const char *verdict; /* "proved optimal" (cost = bound), "best found", "infeasible" */
+    length_t net, bought, kerf_lost, trim_lost, left;
+};
+
+/* Best-fit decreasing over every stock length, then each stick swapped for its cheapest sufficient stock; `verdict` is
+ * honest. A piece that no stock holds is a stop (T001, at the place given). */
+struct cut_plan *cut_solve(struct arena *arena, const struct cut_problem *problem, const struct place *at,
+                           struct diags *diags);
+/* Re-checks a plan from the problem alone, by separate code: every piece once, every stick fits, supply kept, cost
+ * added up, bound not above cost.  Returns NULL when it holds, else what is wrong (static text): an internal failure.
+ */
+const char *cut_verify(const struct cut_problem *problem, const struct cut_plan *plan);
+
+#endif

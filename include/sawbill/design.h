@@ -1,0 +1,133 @@
+/* Sizing: loads and load path, the checks of every member and joint by the NDS (ASD), and what the design decided.
+ *
+ * Pure: no file, clock or global.  Units are in the names; loads positive downward; positions from end 1 of the beam.
+ */
+#ifndef SAWBILL_DESIGN_H
+#define SAWBILL_DESIGN_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "sawbill/arena.h"
+#include "sawbill/catalog.h"
+#include "sawbill/diag.h"
+#include "sawbill/job.h"
+
+enum load_source { LOAD_DEAD, LOAD_LIVE, LOAD_ROOF_LIVE, LOAD_SNOW, LOAD_SOURCES };
+struct loads {
+    double of[LOAD_SOURCES];
+}; /* lb, plf or psf as the name of the holder says */
+
+/* ASD combinations of ASCE 7-16 2.4.1 (7-22: snow at 0.7, it is a strength-level load there). */
+struct combination {
+    const char *name;
+    double factor[LOAD_SOURCES];
+    double cd;
+}; /* cd: NDS 2018 2.3.2, Table 2.3.2 */
+
+struct check {
+    const char *name;        /* "bending" */
+    const char *clause;      /* "NDS 2018 3.3.1" */
+    const char *combination; /* "D+L"; "" where none applies */
+    double at_in;            /* place along the member; NAN where none */
+    double demand, capacity;
+    const char *unit; /* "psi", "lb", "in" */
+    double ratio;     /* demand / capacity, unrounded; infinite when the capacity is 0 */
+    bool governs;     /* the greatest ratio of its member */
+    const char *note; /* factors used, or NULL */
+};
+struct member_checks {
+    const char *id;     /* "beam B1", "post P1", "joists north, hanger" */
+    const char *member; /* "3 - 2x10 Douglas Fir-Larch No.2" */
+    struct check *check;
+    size_t count, capacity;
+    bool passes;     /* every ratio <= 1 */
+    bool specified;  /* an engineer's member: never called a pass, only a ratio */
+    bool unverified; /* a design value from memory stands behind it */
+};
+struct path_step {
+    const char *from, *to;
+    double at_in;
+    struct loads lb;
+};
+
+struct joist_design {
+    const struct joists *joists;
+    const struct beam *beam; /* the beam that carries the cut ends */
+    int side;                /* 0 A, 1 B */
+    length_t depth, width;   /* measured, else book size */
+    length_t *place;         /* each joist, from end 1 of the beam */
+    size_t count;
+    double reaction_span_ft;     /* half of run */
+    struct loads end_lb;         /* one joist's end on the beam */
+    struct loads line_plf;       /* on the beam */
+    const struct hanger *hanger; /* NULL: none fits */
+    const struct hanger *strap;  /* tie strap across the beam, or NULL */
+    size_t tied_pairs;
+};
+struct beam_design {
+    const struct beam *beam;
+    const struct member *member; /* NULL: none chosen */
+    int plies;
+    length_t width, cut_length; /* of the ply: bearing + clear span + bearing, less what a hanger takes */
+    length_t bearing[2];
+    double design_span_in, weight_plf;
+    struct loads end_lb[2]; /* reactions at end 1 and end 2 */
+    const struct hanger *end_hanger[2];
+    const struct joist_design *side[2];
+    bool passes;
+};
+struct post_design {
+    const struct post *post;
+    const struct member *member;
+    int plies;
+    struct loads lb;
+    const char *carries; /* "beam B1, end 1" */
+    const struct fastener
+        *nail; /* that holds the plies together, NDS 2018 15.3.3; NULL: none reaches, rated as single plies */
+    int nails;
+    bool passes;
+};
+struct shore_design {
+    const struct shore *shore;
+    const struct member *member; /* stud */
+    length_t length, height, spacing;
+    int studs, brace_rows;
+    double stud_lb; /* greatest load of one stud, D + L with the cantilever's factor */
+    bool passes;
+};
+struct design {
+    struct beam_design *beams;
+    size_t beam_count;
+    struct joist_design *joists;
+    size_t joists_count;
+    struct post_design *posts;
+    size_t post_count;
+    struct shore_design *shores;
+    size_t shore_count;
+    struct member_checks **members;
+    size_t member_count;
+    struct path_step *path;
+    size_t path_count, path_capacity;
+    const char **basis;
+    size_t basis_count, basis_capacity; /* editions, combinations, choices: a line each */
+    const char **unchecked;
+    size_t unchecked_count, unchecked_capacity; /* what was not checked */
+    bool passes;
+};
+
+/* The member of each beam, in the order of job->beams; member NULL leaves it to the job's own `member` and `plies`. */
+struct selection {
+    const struct member *member;
+    int plies;
+};
+
+struct design *size_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
+                        const struct selection *selection, struct diags *diags);
+
+/* Beams in load-path order: one that hangs on another comes before it. Returns indices into job->beams. */
+size_t *beam_order(struct arena *arena, const struct job *job);
+/* 1.004 -> "1.01": two places, never rounded toward safe. */
+char *ratio_text(struct arena *arena, double ratio);
+
+#endif

@@ -1,0 +1,68 @@
+/* Every message code, in order of the stage that gives it: DIAG_ROW(code, class, may be acknowledged, title).
+ * Included by diag.h (the enum) and src/base/diag.c (the table).  Codes are documented and never reused;
+ * a row is never removed.  No include guard: it is a list. */
+
+/* F: reading a file, of any kind */
+DIAG_ROW(F001, STOP, false, "file cannot be read")
+DIAG_ROW(F002, STOP, false, "not UTF-8")
+DIAG_ROW(F003, STOP, false, "character that a text file may not hold")
+DIAG_ROW(F004, STOP, false, "file or line too long")
+DIAG_ROW(F005, STOP, false, "syntax of the file")
+
+/* K: kinds, keys and values of the job file */
+DIAG_ROW(K001, STOP, false, "unknown kind")
+DIAG_ROW(K002, STOP, false, "unknown key")
+DIAG_ROW(K003, STOP, false, "key given twice")
+DIAG_ROW(K004, STOP, false, "required key missing")
+DIAG_ROW(K005, STOP, false, "id missing, not wanted or not a good id")
+DIAG_ROW(K006, STOP, false, "section given twice")
+DIAG_ROW(K007, STOP, false, "value cannot be read")
+DIAG_ROW(K008, STOP, false, "unit missing or of the wrong kind")
+DIAG_ROW(K009, STOP, false, "value out of the possible range")
+DIAG_ROW(K010, STOP, false, "word that is not one of the choices")
+DIAG_ROW(K011, STOP, false, "reference to something that is not there")
+DIAG_ROW(K012, STOP, false, "references go round in a circle")
+DIAG_ROW(K013, STOP, false, "keys that contradict each other")
+DIAG_ROW(K014, NOTE, true, "value out of the usual range of the trade")
+DIAG_ROW(K015, STOP, false, "empty value")
+DIAG_ROW(K016, STOP, false, "acknowledgement that does not fit")
+DIAG_ROW(K017, STOP, false, "key that needs another key")
+
+/* Q: the questions that keep a house standing */
+DIAG_ROW(Q001, ASK, false, "engineered joists are not cut without their repair drawing")
+DIAG_ROW(Q002, ASK, false, "what stands above and braces on the wall")
+DIAG_ROW(Q003, ASK, false, "do the joists tie the rafters")
+DIAG_ROW(Q004, ASK, false, "is it a bracing wall")
+DIAG_ROW(Q005, ASK, false, "what the snow load means")
+DIAG_ROW(Q006, ASK, false, "how a beam end bears")
+DIAG_ROW(Q007, ASK, false, "who holds the load while the wall is out")
+DIAG_ROW(Q008, STOP, false, "the job differs from what the engineer specified")
+DIAG_ROW(Q009, ASK, false, "where the load goes below")
+
+/* C: catalogs */
+DIAG_ROW(C001, STOP, false, "catalog column missing, unknown or twice")
+DIAG_ROW(C002, STOP, false, "catalog cell cannot be read")
+DIAG_ROW(C003, STOP, false, "catalog code given twice")
+DIAG_ROW(C004, STOP, false, "catalog reference to something that is not there")
+DIAG_ROW(C005, STOP, false, "catalog row with too many or too few cells")
+DIAG_ROW(C006, STOP, false, "something the job needs is not in the catalogs")
+DIAG_ROW(C007, NOTE, true, "catalog price is old")
+DIAG_ROW(C008, NOTE, true, "value not read in its source: unverified")
+
+/* S: sizing */
+DIAG_ROW(S001, STOP, false, "load that cannot be placed")
+DIAG_ROW(S002, NOTE, false, "a check fails")
+DIAG_ROW(S003, NOTE, false, "no member passes")
+DIAG_ROW(S004, NOTE, true, "result outside what this program checks: engineer")
+
+/* T: takeoff and cutting */
+DIAG_ROW(T001, STOP, false, "piece longer than any stock")
+DIAG_ROW(T002, NOTE, true, "nothing counted")
+
+/* P: prices */
+DIAG_ROW(P001, STOP, false, "no price for something the job needs")
+DIAG_ROW(P002, STOP, false, "sum too large")
+
+/* W: writing */
+DIAG_ROW(W001, STOP, false, "file cannot be written")
+DIAG_ROW(W002, NOTE, false, "file changed by hand since it was written: kept")

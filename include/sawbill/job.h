@@ -1,0 +1,371 @@
+/* The checked job: what the user described, every value with the place where it stood.
+ *
+ * Two spellings (INI, JSON) become one list of entries; the key table (src/job/keys.c) turns the list into these
+ * structs. Everything is owned by the arena given to job_read().  A value whose `at` is NULL was not written: it holds
+ * its default (or zero).  "Zero is an answer; absent is the question." */
+#ifndef SAWBILL_JOB_H
+#define SAWBILL_JOB_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "sawbill/arena.h"
+#include "sawbill/date.h"
+#include "sawbill/diag.h"
+#include "sawbill/length.h"
+#include "sawbill/money.h"
+#include "sawbill/quantity.h"
+
+/* One value as written.  kind, id and key are folded (name_fold); value is trimmed text. `at` is the place of the
+ * value, key_at that of the key (or of the section line, for an empty section: key NULL). */
+struct entry {
+    const char *kind, *id, *key, *value;  /* id "" where the kind has none; key NULL marks "this section exists" */
+    const char *kind_as, *id_as, *key_as; /* as the user wrote them, for messages and output */
+    struct place at, key_at;
+};
+struct entries {
+    struct entry *item;
+    size_t count, capacity;
+};
+
+enum kind {
+    KIND_JOB,
+    KIND_AREA,
+    KIND_ROOF,
+    KIND_JOISTS,
+    KIND_BEAM,
+    KIND_LOAD,
+    KIND_POST,
+    KIND_BLOCK,
+    KIND_FOOTING,
+    KIND_WALL,
+    KIND_REMOVE,
+    KIND_SHORE,
+    KIND_WORK,
+    KIND_BUY,
+    KIND_SUB,
+    KIND_BID,
+    KIND_ALTERNATE,
+    KIND_COUNT
+};
+
+/* Values.  Each knows its entry. */
+struct text_value {
+    const char *text;
+    const struct entry *at;
+};
+struct texts_value {
+    struct text_value *item;
+    size_t count;
+};
+struct length_value {
+    length_t length;
+    const struct entry *at;
+};
+struct lengths_value {
+    length_t *item;
+    size_t count;
+    const struct entry *at;
+};
+struct quantity_value {
+    struct quantity quantity;
+    const struct entry *at;
+};
+struct money_value {
+    money_t money;
+    const struct entry *at;
+};
+struct percent_value {
+    percent_t percent;
+    const struct entry *at;
+};
+struct decimal_value {
+    decimal_t decimal;
+    const struct entry *at;
+}; /* plain numbers, hours, counts with parts */
+struct count_value {
+    int count;
+    const struct entry *at;
+};
+struct date_value {
+    struct date date;
+    const struct entry *at;
+};
+struct choice_value {
+    int choice;
+    const struct entry *at;
+}; /* an enum below; 0 is always "not answered" */
+struct pitch_value {
+    double rise, run;
+    const struct entry *at;
+}; /* 6/12 */
+/* A reference `kind id`; index into that kind's array of the job once resolved. */
+struct ref_value {
+    enum kind kind;
+    const char *id;
+    size_t index;
+    const struct entry *at;
+};
+struct refs_value {
+    struct ref_value *item;
+    size_t count;
+    bool nothing;
+    const struct entry *at;
+}; /* nothing: the word "nothing" or "none" */
+
+enum yes { YES_UNANSWERED, YES, NO, UNKNOWN };
+enum job_status { STATUS_UNANSWERED, STATUS_BID, STATUS_BUDGET };
+enum load_standard { LOADS_UNANSWERED, LOADS_ASCE_7_16, LOADS_ASCE_7_22 };
+enum live_kind { LIVE_UNANSWERED, LIVE_FLOOR, LIVE_SLEEPING, LIVE_ATTIC_STORAGE, LIVE_ATTIC_NO_STORAGE, LIVE_ROOF };
+enum snow_where { SNOW_UNANSWERED, SNOW_ON_GROUND, SNOW_ON_ROOF };
+enum snow_level { LEVEL_UNANSWERED, LEVEL_ALLOWABLE, LEVEL_STRENGTH };
+enum roof_frame { FRAME_UNANSWERED, FRAME_RIDGE_BOARD, FRAME_STRUCTURAL_RIDGE, FRAME_TRUSSES, FRAME_NONE_ABOVE };
+enum joist_kind { JOIST_UNANSWERED, JOIST_SAWN, JOIST_I, JOIST_FLOOR_TRUSS, JOIST_ROOF_TRUSS, JOIST_RAFTER };
+enum over_wall { OVER_UNANSWERED, OVER_LAPPED, OVER_BUTTED, OVER_CONTINUOUS };
+enum beam_set { SET_UNANSWERED, SET_FLUSH, SET_UPSET, SET_DROPPED };
+enum end_kind { END_UNANSWERED, END_POST, END_BEAM, END_PLATE, END_POCKET, END_HANGER };
+enum wall_way { WAY_UNANSWERED, WAY_IN_LINE, WAY_ACROSS };
+enum braced { BRACED_UNANSWERED, BRACED_BOTH, BRACED_ONE, BRACED_FREE };
+enum wall_status { WALL_UNANSWERED, WALL_COMES_OUT, WALL_STAYS };
+enum new_or_existing { NE_UNANSWERED, NE_NEW, NE_EXISTING };
+enum remove_what { REMOVE_UNANSWERED, REMOVE_BEAM, REMOVE_POST, REMOVE_HEADER };
+enum remove_how { HOW_UNANSWERED, HOW_WHOLE, HOW_IN_SECTIONS };
+enum method { METHOD_UNANSWERED, METHOD_COMPOUND, METHOD_ADD, METHOD_MARGIN };
+enum tax_mode { TAX_UNANSWERED, TAX_IN_COST, TAX_ON_MATERIALS_SHOWN, TAX_ON_PRICE };
+enum cost_class {
+    CLASS_UNANSWERED,
+    CLASS_LABOR,
+    CLASS_MATERIALS,
+    CLASS_RENTALS,
+    CLASS_SUBS,
+    CLASS_ALLOWANCES,
+    CLASS_FEES,
+    CLASS_COUNT
+};
+
+/* First in every kind: its id as written (for output), folded (for reference), and its section's place. */
+struct head {
+    const char *id, *folded;
+    struct place at;
+};
+
+struct job_facts { /* [job] */
+    struct head head;
+    struct text_value name, number, client, site, catalogs, shop_stock;
+    struct date_value date;
+    struct choice_value status;         /* enum job_status; default bid */
+    struct choice_value loads_by;       /* enum load_standard; default ASCE 7-16 */
+    struct length_value kerf, end_trim; /* defaults 1/8 in and 1/2 in */
+    struct texts_value scope, exclude, ack;
+};
+struct area {
+    struct head head;
+    struct quantity_value dead, live, snow; /* psf */
+    struct choice_value live_is, snow_is, snow_level;
+};
+struct roof_brace {
+    length_t at;
+    double sqft;
+};
+struct roof {
+    struct head head;
+    struct choice_value frame;
+    struct pitch_value pitch;
+    struct length_value span;
+    struct ref_value area, braces_on; /* area: its roof loads; braces_on: the beam that takes the wall's place */
+    struct {
+        struct roof_brace *item;
+        size_t count;
+        bool none;
+        const struct entry *at;
+    } braces;
+};
+struct joists {
+    struct head head;
+    struct choice_value kind, over_the_wall, ties_the_roof;
+    struct text_value size, species, grade, repair_drawing, tie_strap, tie_engineer;
+    struct length_value measured_depth, measured_width, spacing, first_joist, run, from, to;
+    struct lengths_value at, doubled_at;
+    struct ref_value area;
+};
+struct beam_end {
+    enum end_kind kind;
+    struct ref_value ref;
+    length_t at_length;
+    const struct entry *at;
+};
+struct beam {
+    struct head head;
+    struct choice_value status, set, choose, each_face;
+    struct length_value ceiling_each_side; /* ceiling opened beyond each face of the beam; default 16 in */
+    struct length_value above_joists_by, clear_span, most_depth, spacing, stagger, edge, end, specified_span,
+        roof_cut_heel;
+    struct length_value bearing[2]; /* "bearing 1", "bearing 2": length of wood on the support, along the beam */
+    struct choice_value
+        wall_at_end[2];         /* enum wall_way: does the wall with the post run in line with the beam or across */
+    struct beam_end end_[2];    /* "end 1", "end 2" */
+    struct ref_value joists[2]; /* side A, side B */
+    struct refs_value above;    /* loads and walls on it; `nothing` */
+    struct text_value member, ply_fasteners, specified_by, sheet, revision;
+    struct texts_value material; /* materials to choose among, one each */
+    struct count_value plies, most_plies, rows;
+    struct pitch_value roof_cut_pitch;
+    struct decimal_value repetitive_factor;     /* Cr; default 1.0 */
+    struct count_value live_limit, total_limit; /* the n of L/n; defaults 360 and 240 */
+};
+struct load {
+    struct head head;
+    struct ref_value on, area, held_by; /* on: a beam; held_by: the shore that holds it while the wall is out */
+    struct text_value what;             /* "roof post", "chimney" */
+    struct length_value at, from, to;   /* from end 1 of the beam */
+    struct quantity_value dead, live, snow,
+        carries; /* lb (with at) or plf (with from, to); or area and carries (sq ft) */
+};
+struct post {
+    struct head head;
+    struct text_value member, species_note;
+    struct count_value plies;
+    struct length_value height;
+    struct choice_value braced, status;
+    struct ref_value stands_on;       /* block, footing, beam or wall (its plate) */
+    struct text_value stands_on_text; /* "existing footing, seen": what the user knows of it */
+};
+struct block {
+    struct head head;
+    struct length_value depth;
+    struct ref_value stands_on;
+    struct text_value stands_on_text;
+};
+struct footing {
+    struct head head;
+    struct choice_value status;
+    struct quantity_value soil;
+    struct length_value thickness, size;
+};
+struct wall {
+    struct head head;
+    struct choice_value status, bracing;
+    struct ref_value under, on; /* under: the beam that takes its place; on: the beam that it stands on */
+    struct length_value from, to, length, height, spacing;
+    struct text_value studs, finish_a, finish_b, bracing_engineer;
+    struct quantity_value weight; /* psf of wall face */
+    struct texts_value services;
+};
+struct removal {
+    struct head head;
+    struct choice_value what, how;
+    struct length_value length;
+    struct text_value size;
+};
+struct shore {
+    struct head head;
+    struct refs_value holds; /* joists, loads, walls, beams */
+    struct length_value set_back, spacing, length, height;
+    struct text_value studs, stands_on;
+    struct count_value brace_rows, days;
+};
+struct work {
+    struct head head;
+    struct text_value what, trade;
+    struct decimal_value hours;
+};
+struct buy {
+    struct head head;
+    struct text_value what, item;
+    struct money_value price;
+    struct decimal_value count;
+    struct text_value unit;
+    struct choice_value class;
+    struct percent_value own_markup;
+};
+struct sub {
+    struct head head;
+    struct text_value what;
+    struct money_value price;
+    struct choice_value class;
+    struct percent_value own_markup;
+};
+struct bid {
+    struct head head;
+    struct choice_value method, tax_mode; /* tax_mode default in cost */
+    struct percent_value tax, overhead, contingency, profit;
+    /* [class]: "overhead on labor" and its kin; at NULL: the general one holds */
+    struct percent_value overhead_on[CLASS_COUNT], contingency_on[CLASS_COUNT], profit_on[CLASS_COUNT];
+    struct percent_value spare; /* fasteners and hardware bought beyond the count; default 5 % */
+    struct money_value round_price_to;
+    struct count_value valid_for; /* days */
+    struct texts_value draws;     /* "30 % on signing": percent, then when */
+};
+struct alternate {
+    struct head head;
+    struct text_value what;
+    struct entry *set;
+    size_t count;
+}; /* set: kind, id, key, value to put in */
+
+struct job {
+    struct entries entries;
+    const char *file;
+    struct job_facts facts;
+    struct roof roof;
+    struct bid bid;
+    bool has_roof;
+    struct area *areas;
+    size_t area_count;
+    struct joists *joists;
+    size_t joists_count;
+    struct beam *beams;
+    size_t beam_count;
+    struct load *loads;
+    size_t load_count;
+    struct post *posts;
+    size_t post_count;
+    struct block *blocks;
+    size_t block_count;
+    struct footing *footings;
+    size_t footing_count;
+    struct wall *walls;
+    size_t wall_count;
+    struct removal *removals;
+    size_t removal_count;
+    struct shore *shores;
+    size_t shore_count;
+    struct work *works;
+    size_t work_count;
+    struct buy *buys;
+    size_t buy_count;
+    struct sub *subs;
+    size_t sub_count;
+    struct alternate *alternates;
+    size_t alternate_count;
+};
+
+/* Reads the entries of an INI or JSON job (by content: JSON starts with '{').  `file` is the name for messages.  Never
+ * fails: what is wrong goes to diags; the list holds what could be read. */
+void entries_read(struct arena *arena, const char *file, const char *text, size_t length, struct entries *out,
+                  struct diags *diags);
+/* The list with an alternate's settings put in (each replaces or adds one entry, and keeps its own place). */
+struct entries entries_with(struct arena *arena, const struct entries *entries, const struct alternate *alternate);
+/* Checks the list against the key table and the rules across keys; fills the job.  Stops are in diags. */
+struct job *job_check(struct arena *arena, const char *file, const struct entries *entries, struct diags *diags);
+
+const char *kind_name(enum kind kind);                                  /* "joists" */
+const char *choice_name(const char *kind, const char *key, int choice); /* the word of the key table */
+const char *class_name(enum cost_class class);                          /* "labor" */
+/* Place of a value, or of its section when it was not written. */
+const struct place *place_of(const struct entry *at, const struct head *head);
+/* "beam B1" in the arena. */
+char *head_name(struct arena *arena, enum kind kind, const struct head *head);
+
+/* Key table, for `keys`, the schema and the manual. */
+struct key_info {
+    enum kind kind;
+    const char *kind_name, *key, *type, *unit, *fallback, *range, *help, *example;
+    bool required, repeats;
+};
+size_t key_count(void);
+struct key_info key_info(size_t index);
+/* A commented INI job, made from the table, that passes job_check() as it stands. */
+char *job_template(struct arena *arena);
+
+#endif
