@@ -20,6 +20,9 @@ enum status report_workbook(struct arena *arena, const struct report *report, co
 enum status report_client(struct arena *arena, const struct report *report, const char *path, const char **written,
                           const char **why);
 
+/* Writes text safely to PATH: a temporary file beside it, flushed and renamed. */
+enum status report_text(struct arena *arena, const char *path, const char *text, const char **why);
+
 /* Text for the terminal; color adds SGR sequences, width is of the terminal. */
 char *report_bid(struct arena *arena, const struct report *report, bool color, int width);
 char *report_check(struct arena *arena, const struct report *report, bool color, int width);

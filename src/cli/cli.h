@@ -1,0 +1,55 @@
+/* The program: reads options, runs the library's stages, prints.  The only layer that touches the terminal, the
+ * environment and the exit status. */
+#ifndef SAWBILL_CLI_H
+#define SAWBILL_CLI_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "sawbill/report.h"
+
+/* As everywhere in the manual: 0 done, 1 done but a check fails or an ask is open, 2 wrong use, 3 a stop, 4 a file
+ * could not be read or written, 5 internal failure. */
+enum exit_status { EXIT_DONE, EXIT_OPEN, EXIT_USE, EXIT_STOPPED, EXIT_FILE, EXIT_FAILED };
+
+struct options {
+    const char *output; /* -o */
+    const char *client; /* --client */
+    bool json, quiet, color;
+    int width; /* of the terminal, in columns */
+    const char *const *argument;
+    size_t argument_count;
+};
+
+/* A job taken through all its stages, or as far as its faults allow. */
+struct session {
+    struct arena *arena;
+    struct diags diags;
+    const char *job_file;
+    const struct job *job;
+    const struct catalog *catalog;
+    const struct outcome *outcome;
+    enum exit_status status;
+};
+
+/* Reads `file` ("-": standard input) and runs every stage; shows the messages on standard error.  status says how it
+ * went. */
+struct session session_open(struct arena *arena, const struct options *options, const char *file);
+struct report session_report(const struct session *session);
+/* What most commands do: prints JSON or the text that `show` makes, on standard output or into -o FILE. */
+typedef char *show_fn(struct arena *arena, const struct report *report, bool color, int width);
+enum exit_status session_show(struct session *session, const struct options *options, show_fn *show);
+
+/* The worse of two. */
+enum exit_status exit_worse(enum exit_status a, enum exit_status b);
+/* One line on standard error, after "sawbill: ". */
+void say(const char *format, ...) __attribute__((format(printf, 1, 2)));
+/* Text on standard output, or safely into options->output. */
+enum exit_status put_text(struct arena *arena, const struct options *options, const char *text);
+/* The whole of a file, or standard input for "-"; NULL after saying why. */
+char *read_file(struct arena *arena, const char *file, size_t *length);
+
+typedef enum exit_status command_fn(struct arena *arena, const struct options *options);
+command_fn command_bid, command_check, command_compare, command_cuts, command_order, command_keys, command_new;
+
+#endif

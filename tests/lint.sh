@@ -1,0 +1,16 @@
+#!/bin/sh
+# What compilers and analysers do not see: banned functions, the word stderr below the program, changing variables at file scope.
+set -eu
+cd "$(dirname "$0")/.."
+bad=0
+complain() { echo "lint: $1"; echo "$2" | sed 's/^/    /'; bad=1; }
+
+found=$(git grep -nwE 'strcpy|strcat|sprintf|vsprintf|strtok|atoi|atof|gets|setlocale' -- 'src/*.c' 'src/*.h' || true)
+[ -z "$found" ] || complain 'a banned function' "$found"
+found=$(git grep -nwE 'stderr|getenv|time|clock|rand' -- 'src/*.c' 'src/*.h' ':!src/cli' | grep -vE '^[^:]+:[0-9]+: *(/?\*|//)' | grep -E 'stderr|(getenv|time|clock|rand)\(' || true)
+[ -z "$found" ] || complain 'only src/cli writes to stderr or asks the environment or a clock' "$found"
+found=$(git grep -nE '^(static )?(struct [a-z_]+|int|long|size_t|double|bool|char|unsigned)[ *]+[a-z_]+(\[[^]]*\])*( =.*)?;' -- 'src/*.c' | grep -v const || true)
+[ -z "$found" ] || complain 'a variable at file scope that may change' "$found"
+found=$(git grep -nwE 'TODO|FIXME|XXX|HACK' -- src include tests ':!tests/lint.sh' || true)
+[ -z "$found" ] || complain 'unfinished' "$found"
+exit $bad
