@@ -1,0 +1,117 @@
+#!/bin/sh
+# The program as a user meets it: exit status, messages, files written and files left alone.
+# usage: sh program.sh PROGRAM SOURCE-FOLDER
+set -u
+program=$1 source=$2
+work=$(mktemp -d) || exit 1
+trap 'chmod -R u+w "$work"; rm -rf "$work"' EXIT
+cp -r "$source/jobs" "$source/catalogs" "$work"
+rm -f "$work"/jobs/*.xlsx
+cd "$work/jobs" || exit 1
+passed=0 failed=0
+
+fail() { echo "FAILED: $1"; sed 's/^/    /' "$work/err"; failed=$((failed + 1)); }
+# expect STATUS WHAT COMMAND...: runs it, keeps out and err
+expect()
+{
+    want=$1 what=$2; shift 2
+    "$@" >"$work/out" 2>"$work/err" </dev/null
+    got=$?
+    if [ "$got" = "$want" ]; then passed=$((passed + 1)); else fail "$what: exit status $got, not $want"; fi
+}
+holds() { if grep -qF -- "$2" "$work/$1"; then passed=$((passed + 1)); else fail "$3: no '$2' in $1"; fi; }
+is() { if [ "$1" = "$2" ]; then passed=$((passed + 1)); else fail "$3: '$1' is not '$2'"; fi; }
+
+# Wrong use: 2, and the way out is named.
+expect 2 'no command' "$program";                              holds err "--help" 'no command'
+expect 2 'unknown command' "$program" bidd x.ini;              holds err "did you mean 'bid'" 'unknown command'
+expect 2 'no job' "$program" bid;                              holds err 'usage: sawbill bid' 'no job'
+expect 2 'unknown option' "$program" bid --bogus parlor.ini
+expect 2 'client for check' "$program" check --client c.xlsx parlor.ini
+expect 2 'color' "$program" check --color blue parlor.ini
+expect 2 'standard input without -o' "$program" bid -
+expect 2 'unknown kind' "$program" keys beem;                  holds err "did you mean 'beam'" 'unknown kind'
+expect 2 'one file for two' "$program" bid parlor.ini -o a.xlsx --client a.xlsx
+expect 0 'help' "$program" --help;                             holds out 'exit status' 'help'
+expect 0 'version' "$program" --version;                       holds out 'sawbill 0' 'version'
+
+# The samples.
+for job in parlor attic two-beams; do
+    expect 0 "$job" "$program" bid "$job.ini";                 holds out "$job.xlsx" "$job"
+    holds out 'professional' "$job: the caution"
+    for command in check compare cuts order; do
+        expect 0 "$command $job" "$program" "$command" "$job.ini"
+        expect 0 "$command --json $job" "$program" "$command" --json "$job.ini"
+        python3 -c 'import json,sys; json.load(open(sys.argv[1]))' "$work/out" || fail "$command --json $job: not JSON"
+    done
+done
+
+# The same bytes: two runs, two spellings, standard input.
+cp parlor.xlsx first.xlsx
+for job in parlor attic two-beams; do
+    "$program" bid "$job.ini" -o a.xlsx --client ac.xlsx >/dev/null 2>&1
+    cp a.xlsx a1.xlsx; cp ac.xlsx ac1.xlsx
+    "$program" bid "$job.ini" -o a.xlsx --client ac.xlsx >/dev/null 2>&1
+    cmp -s a.xlsx a1.xlsx; is $? 0 "$job: two runs, the same workbook"
+    "$program" bid "$job.json" -o a.xlsx --client ac.xlsx >/dev/null 2>&1
+    cmp -s a.xlsx a1.xlsx; is $? 0 "$job: INI and JSON, the same workbook"
+    cmp -s ac.xlsx ac1.xlsx; is $? 0 "$job: INI and JSON, the same client file"
+    LC_ALL=de_DE.UTF-8 TZ=Asia/Tokyo "$program" bid "$job.ini" -o a.xlsx >/dev/null 2>&1
+    cmp -s a.xlsx a1.xlsx; is $? 0 "$job: another locale and time zone, the same workbook"
+done
+rm -f a*.xlsx
+
+# new: passes check as it stands, is not overwritten.
+expect 0 'new' "$program" new porch.ini
+expect 0 'check of new' "$program" check porch.ini
+grep -qi 'change me' porch.ini;                                is $? 0 'new: its date is marked'
+cp porch.ini kept.ini
+expect 4 'new on a file that is there' "$program" new porch.ini
+cmp -s porch.ini kept.ini;                                     is $? 0 'new: the file is kept'
+expect 0 'new to standard output' "$program" new;              cmp -s porch.ini "$work/out"; is $? 0 'new: the same text'
+expect 0 'keys' "$program" keys;                               holds out 'clear span' 'keys'
+expect 0 'keys of a kind' "$program" keys beam --json
+
+# Files that cannot be read or written: 4, and nothing half-written.
+expect 4 'no such job' "$program" bid nowhere.ini;             holds err 'nowhere.ini' 'no such job'
+expect 4 'a folder as job' "$program" bid .
+expect 4 'no such folder' "$program" bid parlor.ini -o nowhere/a.xlsx
+expect 4 'a folder as workbook' "$program" bid parlor.ini -o ../catalogs
+sed 's/^catalogs *=.*/catalogs = nowhere/' parlor.ini >lost.ini
+expect 4 'no catalogs' "$program" check lost.ini;              holds err 'nowhere' 'no catalogs'
+mkdir full
+ls full >"$work/before"
+(trap '' XFSZ; ulimit -f 4; "$program" bid parlor.ini -o full/a.xlsx >"$work/out" 2>"$work/err"); is $? 4 'a full disk'
+ls full | cmp -s - "$work/before";                             is $? 0 'a full disk: nothing is left'
+if [ -e /dev/full ]; then
+    "$program" check parlor.ini >/dev/full 2>"$work/err";      is $? 4 'standard output is full'
+fi
+
+# A workbook changed by hand is kept; the new one gets another name.
+python3 - parlor.xlsx <<'PY'
+import sys, openpyxl
+book = openpyxl.load_workbook(sys.argv[1])
+book["Recap"]["A1"] = "my own words"
+book.save(sys.argv[1])
+PY
+cp parlor.xlsx mine.xlsx
+expect 0 'a workbook changed by hand' "$program" bid parlor.ini;  holds err 'W002' 'changed by hand'
+cmp -s parlor.xlsx mine.xlsx;                                  is $? 0 'a workbook changed by hand is kept'
+[ -s parlor-r2.xlsx ];                                         is $? 0 'the new one is beside it'
+
+# An open question: exit 1, still a bid, the client's page not for signature.
+grep -v '^tie strap' attic.ini >open.ini
+expect 1 'an open question' "$program" bid open.ini --client open-client.xlsx
+holds err 'ask[Q003]' 'an open question'; holds err 'engineer' 'an open question'
+python3 - open-client.xlsx <<'PY' || fail 'the client file of an open question is not for signature'
+import sys, openpyxl
+text = " ".join(str(c.value) for s in openpyxl.load_workbook(sys.argv[1]) for r in s for c in r if c.value is not None)
+sys.exit("not for signature" not in text.lower())
+PY
+
+# A budget: assumptions instead of questions, marked on every page.
+sed 's/^\[job\]/[job]\nstatus = budget/' open.ini | awk '!/^status *= *bid/' >budget.ini
+expect 0 'a budget' "$program" bid budget.ini;                 holds out 'BUDGET' 'a budget'; holds err 'assumed' 'a budget'
+
+echo "$passed passed, $failed failed"
+[ "$failed" = 0 ]
