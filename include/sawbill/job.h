@@ -346,12 +346,21 @@ void entries_read(struct arena *arena, const char *file, const char *text, size_
                   struct diags *diags);
 /* The list with an alternate's settings put in (each replaces or adds one entry, and keeps its own place). */
 struct entries entries_with(struct arena *arena, const struct entries *entries, const struct alternate *alternate);
-/* Checks the list against the key table and the rules across keys; fills the job.  Stops are in diags. */
+/* Checks the list against the key table and the rules across keys; fills the job.  Stops are in diags; with a stop the
+ * job is not to be used.  status = budget sets diags->assume. */
 struct job *job_check(struct arena *arena, const char *file, const struct entries *entries, struct diags *diags);
 
 const char *kind_name(enum kind kind);                                  /* "joists" */
 const char *choice_name(const char *kind, const char *key, int choice); /* the word of the key table */
 const char *class_name(enum cost_class class);                          /* "labor" */
+bool kind_find(const char *name, enum kind *out);                       /* folded; false when there is no such kind */
+bool kind_has_id(enum kind kind);                                       /* false: the job has one, without an id */
+const char *kind_help(enum kind kind);
+/* Marks the messages of diags that the job acknowledges (`ack = CODE reason`), where their code allows it.
+ * job_check() does it for its own; call it again when later stages have added theirs. */
+void job_acknowledge(const struct job *job, struct diags *diags);
+/* A draw, "30 % on signing": its share, and when it is due (in the arena).  false: it cannot be read. */
+bool draw_parse(struct arena *arena, const char *text, percent_t *share, const char **when);
 /* Place of a value, or of its section when it was not written. */
 const struct place *place_of(const struct entry *at, const struct head *head);
 /* "beam B1" in the arena. */
@@ -362,9 +371,14 @@ struct key_info {
     enum kind kind;
     const char *kind_name, *key, *type, *unit, *fallback, *range, *help, *example;
     bool required, repeats;
+    const char *const *choices; /* the words of a choice, else NULL */
+    size_t choice_count;
+    const char *usual;  /* the trade's usual range, "" for none; range is what is possible at all */
+    const char *refers; /* kinds that a reference may name: "beam, block", else "" */
 };
 size_t key_count(void);
-struct key_info key_info(size_t index);
+/* `refers`, `range` and `usual` are made in the arena; the rest is static. */
+struct key_info key_info(struct arena *arena, size_t index);
 /* A commented INI job, made from the table, that passes job_check() as it stands. */
 char *job_template(struct arena *arena);
 
