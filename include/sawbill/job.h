@@ -377,8 +377,7 @@ struct key_info {
     const char *refers; /* kinds that a reference may name: "beam, block", else "" */
 };
 size_t key_count(void);
-/* `refers`, `range` and `usual` are made in the arena; the rest is static. */
-struct key_info key_info(struct arena *arena, size_t index);
+struct key_info key_info(size_t index); /* static text */
 /* A commented INI job, made from the table, that passes job_check() as it stands. */
 char *job_template(struct arena *arena);
 
