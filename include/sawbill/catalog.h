@@ -1,4 +1,8 @@
-/* The user's catalogs: CSV files in one folder, read and checked.  Everything is owned by the arena given. */
+/* The user's catalogs: CSV files in one folder, read and checked.  Everything is owned by the arena given.
+ *
+ * The columns of each file are the table in src/catalog/columns.c.  Text cells are "" when empty; references to other
+ * rows (item, task, nails) are NULL when empty, but the item of a hanger or fastener is then its code.  When diags
+ * holds a stop, rows may hold zeros: nothing may be computed from them. */
 #ifndef SAWBILL_CATALOG_H
 #define SAWBILL_CATALOG_H
 
@@ -85,7 +89,7 @@ struct trade {
 struct assembly_line {
     const char *assembly, *per, *item, *task, *note, *cost_code; /* one of item, task is NULL */
     decimal_t count;
-    enum { PART_MATERIAL, PART_RENTAL, PART_FEE } class_of_item;
+    enum part_class { PART_MATERIAL, PART_RENTAL, PART_FEE } class_of_item;
     struct place at;
 };
 /* suppliers.csv */
@@ -143,7 +147,21 @@ const struct supplier *catalog_supplier(const struct catalog *catalog, const cha
 /* Design values of species and grade for a nominal width in inches (Table 4B rows differ by width). */
 const struct design_row *catalog_design(const struct catalog *catalog, const char *species, const char *grade,
                                         double nominal_width_in);
-/* The cheapest price row of an item without a length, or NULL: price per unit, ties by file order. */
+/* The same by one text, "Douglas Fir-Larch No.2", as in the column 'design row' of members.csv. */
+const struct design_row *catalog_design_named(const struct catalog *catalog, const char *name, double nominal_width_in);
+/* "2x10" -> 10; 0 when the text is not a nominal size.  Allocates nothing. */
+double catalog_nominal_width(const char *size);
+/* The cheapest price row of an item without a length, or NULL: price per unit, ties by file order.  All rows of an item
+ * have one unit (checked when read). */
 const struct price *catalog_cheapest(const struct catalog *catalog, const char *item);
+
+/* What assemblies.csv may count by ('per'): a word of this list, or "square foot of FINISH" with the finish as the job
+ * names it on a wall that comes out. */
+struct catalog_per {
+    const char *per, *unit, *help;
+};
+size_t catalog_per_count(void);
+struct catalog_per catalog_per(size_t index);
+bool catalog_per_known(const char *per); /* folded */
 
 #endif

@@ -1,0 +1,50 @@
+#include "sawbill/catalog.h"
+
+#include <string.h>
+
+#include "table.h"
+
+/* Reads one file into its rows; no rows when it cannot be read. */
+static struct loaded load_file(struct arena *arena, enum table_id id, const char *path, struct diags *diags)
+{
+    const struct table *table = &CATALOG_TABLES[id];
+    struct sheet sheet;
+    if (sheet_read(arena, path, &sheet, diags))
+        return table_load(arena, table, &sheet, diags);
+    return (struct loaded){.table = table};
+}
+
+static const char *path_in(struct arena *arena, const char *folder, const char *file)
+{
+    size_t length = strlen(folder);
+    if (length == 0)
+        return file;
+    return arena_printf(arena, folder[length - 1] == '/' ? "%s%s" : "%s/%s", folder, file);
+}
+
+struct catalog *catalog_read(struct arena *arena, const char *folder, const char *shop_stock, struct diags *diags)
+{
+    struct catalog *c = arena_alloc(arena, sizeof *c);
+    struct loaded loaded[TABLE_COUNT];
+    for (int id = 0; id < TABLE_COUNT; id++) {
+        const struct table *table = &CATALOG_TABLES[id];
+        bool is_shop = id == TABLE_SHOP;
+        if (is_shop && !shop_stock)
+            loaded[id] = (struct loaded){.table = table};
+        else
+            loaded[id] =
+                load_file(arena, (enum table_id)id, is_shop ? shop_stock : path_in(arena, folder, table->file), diags);
+    }
+    c->design = loaded[TABLE_DESIGN].rows, c->design_count = loaded[TABLE_DESIGN].count;
+    c->members = loaded[TABLE_MEMBERS].rows, c->member_count = loaded[TABLE_MEMBERS].count;
+    c->prices = loaded[TABLE_PRICES].rows, c->price_count = loaded[TABLE_PRICES].count;
+    c->hangers = loaded[TABLE_HANGERS].rows, c->hanger_count = loaded[TABLE_HANGERS].count;
+    c->fasteners = loaded[TABLE_FASTENERS].rows, c->fastener_count = loaded[TABLE_FASTENERS].count;
+    c->tasks = loaded[TABLE_LABOR].rows, c->task_count = loaded[TABLE_LABOR].count;
+    c->trades = loaded[TABLE_TRADES].rows, c->trade_count = loaded[TABLE_TRADES].count;
+    c->assemblies = loaded[TABLE_ASSEMBLIES].rows, c->assembly_count = loaded[TABLE_ASSEMBLIES].count;
+    c->suppliers = loaded[TABLE_SUPPLIERS].rows, c->supplier_count = loaded[TABLE_SUPPLIERS].count;
+    c->shop = loaded[TABLE_SHOP].rows, c->shop_count = loaded[TABLE_SHOP].count;
+    link_rows(&(struct linker){arena, diags, c, loaded});
+    return c;
+}
