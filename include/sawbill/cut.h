@@ -24,7 +24,8 @@ struct cut_problem {
     size_t piece_count;
     struct cut_stock *stock;
     size_t stock_count;
-    length_t kerf, end_trim; /* end_trim is taken once from each bought stick, its own cut included */
+    length_t kerf, end_trim; /* end_trim is taken once from each bought stick (price set), its own cut included */
+    struct place at;         /* where the longest piece comes from; file NULL when unknown */
 };
 struct cut_part {
     const char *label;
@@ -45,8 +46,15 @@ struct cut_plan {
     length_t net, bought, kerf_lost, trim_lost, left;
 };
 
+/* One problem a member, in the order in which the takeoff first names it: pieces by LINE_PIECES, stock from the price
+ * rows of the member (by-the-foot rows as lengths from least to most) and from the shop.  A member without any price
+ * or shop row keeps stock_count 0: cut_solve() says so. */
+struct cut_problem *cut_problems_from_takeoff(struct arena *arena, const struct takeoff *takeoff,
+                                              const struct catalog *catalog, const struct job *job, size_t *count,
+                                              struct diags *diags);
+
 /* Best-fit decreasing over every stock length, then each stick swapped for its cheapest sufficient stock; `verdict` is
- * honest. A piece that no stock holds is a stop (T001, at the place given). */
+ * honest. A piece that no stock holds is a stop (T001, at the place given, else at the problem's own). */
 struct cut_plan *cut_solve(struct arena *arena, const struct cut_problem *problem, const struct place *at,
                            struct diags *diags);
 /* Re-checks a plan from the problem alone, by separate code: every piece once, every stick fits, supply kept, cost

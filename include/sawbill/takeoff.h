@@ -26,6 +26,7 @@ struct takeoff_line {
     bool has_own_markup;
     percent_t own_markup;
     const char *cost_code;
+    struct place at; /* of the section or catalog row that it comes from */
 };
 struct takeoff {
     struct takeoff_line *line;

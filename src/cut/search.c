@@ -1,0 +1,130 @@
+/* Depth-first search over all plans of a small problem: it finds what the drafts missed, and when it ends within its
+ * limit of steps the best plan is the optimum. */
+#include "bench.h"
+
+enum { MOST_ITEMS = 40, MOST_STEPS = 60000 };
+
+struct search {
+    const struct bench *bench;
+    struct draft *now, *best;
+    length_t rest[MOST_ITEMS + 1]; /* size of items i and after */
+    size_t cheapest;               /* the choice whose room costs least for its length */
+    long steps;
+    bool ties; /* plans of the same cost and number of sticks are looked at, for their cutoffs */
+};
+
+/* Least further cost: what the open sticks have no room for, at the least price for a length of room. */
+static money_t least_more(const struct search *search, size_t item)
+{
+    const struct bench *bench = search->bench;
+    length_t excess = search->rest[item];
+    for (size_t i = 0; i < search->now->bin_count && excess > 0; i++)
+        excess -= bench->choice[search->now->bin[i].choice].room - search->now->bin[i].used;
+    if (excess <= 0)
+        return 0;
+    const struct choice *cheapest = &bench->choice[search->cheapest];
+    return (money_t)(((wide_t)excess * cheapest->stock->cost + cheapest->room - 1) / cheapest->room);
+}
+
+static bool is_hopeless(const struct search *search, size_t item)
+{
+    const struct draft *now = search->now, *best = search->best;
+    if (!best->whole)
+        return false;
+    money_t least = now->cost + least_more(search, item);
+    if (least != best->cost)
+        return least > best->cost;
+    return search->ties ? now->bin_count > best->bin_count : now->bin_count >= best->bin_count;
+}
+
+/* The same stick was tried for this item already. */
+static bool is_repeat(const struct draft *now, size_t from, size_t bin)
+{
+    for (size_t i = from; i < bin; i++)
+        if (now->bin[i].choice == now->bin[bin].choice && now->bin[i].used == now->bin[bin].used)
+            return true;
+    return false;
+}
+
+static void place_item(struct search *search, size_t item);
+
+static void place_in_open(struct search *search, size_t item)
+{
+    const struct bench *bench = search->bench;
+    struct draft *now = search->now;
+    length_t size = bench->item[item].size;
+    /* Of equal items the later one never goes to an earlier stick. */
+    size_t from = item > 0 && bench->item[item - 1].size == size ? now->bin_of[item - 1] : 0;
+    for (size_t bin = from; bin < now->bin_count; bin++) {
+        if (now->bin[bin].used + size > bench->choice[now->bin[bin].choice].room || is_repeat(now, from, bin))
+            continue;
+        draft_put(bench, now, item, bin);
+        place_item(search, item + 1);
+        now->bin[bin].used -= size;
+    }
+}
+
+static void place_in_new(struct search *search, size_t item)
+{
+    const struct bench *bench = search->bench;
+    struct draft *now = search->now;
+    for (size_t i = 0; i < bench->choice_count; i++) {
+        const struct choice *choice = &bench->choice[i];
+        if (choice->room < bench->item[item].size || (choice->supply > 0 && now->taken[i] >= choice->supply))
+            continue;
+        size_t bin = draft_open(bench, now, i);
+        draft_put(bench, now, item, bin);
+        place_item(search, item + 1);
+        now->bin_count--;
+        now->taken[i]--;
+        now->cost -= choice->stock->cost;
+    }
+}
+
+/* Recursion is as deep as there are items: MOST_ITEMS. */
+static void place_item(struct search *search, size_t item)
+{
+    if (search->steps <= 0 || is_hopeless(search, item))
+        return;
+    search->steps--;
+    if (item == search->bench->item_count) {
+        search->now->whole = true;
+        if (draft_better(search->bench, search->now, search->best))
+            draft_copy(search->bench, search->best, search->now);
+        search->now->whole = false;
+        return;
+    }
+    place_in_open(search, item);
+    place_in_new(search, item);
+}
+
+static size_t cheapest_room(const struct bench *bench)
+{
+    size_t best = 0;
+    for (size_t i = 1; i < bench->choice_count; i++)
+        if ((wide_t)bench->choice[i].stock->cost * bench->choice[best].room <
+            (wide_t)bench->choice[best].stock->cost * bench->choice[i].room)
+            best = i;
+    return best;
+}
+
+static bool search_once(struct search *search, bool ties)
+{
+    search->ties = ties;
+    search->steps = MOST_STEPS;
+    draft_clear(search->bench, search->now);
+    place_item(search, 0);
+    return search->steps > 0;
+}
+
+bool search_all(const struct bench *bench, struct draft *best)
+{
+    if (bench->item_count > MOST_ITEMS || bench->choice_count == 0)
+        return false;
+    struct search search = {.bench = bench, .now = draft_new(bench), .best = best, .cheapest = cheapest_room(bench)};
+    for (size_t i = bench->item_count; i-- > 0;)
+        search.rest[i] = search.rest[i + 1] + bench->item[i].size;
+    bool proved = search_once(&search, false);
+    search_once(&search, true);
+    return proved;
+}
