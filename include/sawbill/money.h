@@ -28,7 +28,10 @@ bool percent_parse(const char *text, percent_t *out, const char **why);
 /* A plain decimal, at most 4 places: "12", "0.35". */
 bool decimal_parse(const char *text, decimal_t *out, const char **why);
 
-/* Half away from zero, to the cent. */
+/* No result of the functions below leaves the range of MONEY_MOST by more than a dollar: what is larger comes back as
+ * MONEY_MOST + MONEY_DOLLAR (or its negative), so that a check against MONEY_MOST sees it.
+ *
+ * Half away from zero, to the cent. */
 money_t money_round(money_t value);
 /* count x each, rounded to the cent; the product is exact (128 bits) before it is rounded. */
 money_t money_times(money_t each, decimal_t count);

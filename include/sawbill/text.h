@@ -31,7 +31,8 @@ size_t utf8_count(const char *text, size_t length);
  * blanks at the ends go.  "Clear_Span" and "clear span" are one name. */
 char *name_fold(struct arena *arena, const char *text);
 bool name_same(const char *a, const char *b);
-/* As text: number at the start of an unsigned decimal, without locale. */
+/* The whole text is an unsigned decimal ("12", "0.35", ".5"; no comma, no exponent, at most 18 digits), with blanks
+ * around it at most.  The nearest double up to 15 digits; without locale. */
 bool number_parse(const char *text, double *out);
 
 /* The name closest to `word` by edit distance with swaps (restricted Damerau-Levenshtein, over
@@ -40,14 +41,16 @@ const char *did_you_mean(struct arena *arena, const char *word, const char *cons
 
 /* Text trimmed of ASCII blanks at both ends, copied. */
 char *text_trim(struct arena *arena, const char *text);
-/* Splits at commas, each part trimmed; empty parts are kept as "". Returns the count. */
+/* Splits at commas, each part trimmed; empty parts are kept as "", so that "" is one part. Returns the count. */
 size_t text_split(struct arena *arena, const char *text, char ***parts);
 
 /* sort.h-free total orders used for stable output. */
 int name_compare(const char *a, const char *b);
 
 /* Doubles for people and for JSON: at most `decimals` places, trailing zeros cut, "-0" never
- * printed, '.' as the point whatever the locale is. */
+ * printed, '.' as the point whatever the locale is.  Halves go away from zero, judged on 15 significant
+ * digits as a spreadsheet program does: 1.005 to two places is 1.01.  What is not finite is "nan", "inf" or
+ * "-inf", which is not JSON. */
 char *number_text(struct arena *arena, double value, int decimals);
 
 #endif
