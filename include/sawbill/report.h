@@ -29,7 +29,40 @@ char *report_check(struct arena *arena, const struct report *report, bool color,
 char *report_compare(struct arena *arena, const struct report *report, bool color, int width);
 char *report_cuts(struct arena *arena, const struct report *report, bool color, int width);
 char *report_order(struct arena *arena, const struct report *report, bool color, int width);
-/* One JSON object (cJSON text, two-blank indent, ending in a newline). */
+/* One JSON object (two-blank indent, ending in a newline); NULL when memory ran out inside cJSON.  Keys stand always in
+ * this order; a part that a stop kept from being reached is absent (messages and cautions never are).
+ * Money, percent and counts are strings of exact decimals ("1234.50", "8.25", "12"); KEY_in is a number of inches with
+ * KEY_text, the tape reading, beside it; loads are dead_, live_, roof_live_ and snow_ with their unit; what does not
+ * apply is null.
+ *
+ *   format      "sawbill 1"
+ *   job         name, number, client, site, date, status, scope [text], exclude [text]
+ *   messages    [{class, code, file, line, column, pointer, acknowledged, text}]
+ *   design      passes;
+ *               members [{id, member, specified, passes (null: an engineer's), unverified,
+ *                 checks [{name, clause, combination, at_in, at_text, demand, capacity, unit, ratio, ratio_text,
+ *                   governs, note}]}];
+ *               load_path [{from, to, at_in, at_text, dead_lb, live_lb, roof_live_lb, snow_lb}];
+ *               beams [{id, member, plies, width_, cut_length_, design_span_in, weight_plf,
+ *                 ends [{end, bearing_, _lb, hanger}]}];
+ *               joists [{id, beam, side, count, places_in, _plf, _lb_each, hanger, strap, tied_pairs}];
+ *               posts [{id, member, plies, carries, _lb}];
+ *               shores [{id, member, length_, height_, spacing_, studs, brace_rows, stud_lb}];
+ *               unchecked [text]; basis [text]
+ *   takeoff     [{id, what, where, count, unit, counted, class, item, length_ (pieces only), code}]
+ *   cuts        [{member, cost, bound, verdict, kerf_, end_trim_, net_, bought_,
+ *                 sticks [{stock_, from, cost, pieces [{label, length_}], cutoff_}]}]
+ *   order       lines [{id, item, what, supplier, net, net_unit, counted, spare_percent, packs, unit, cut_charge,
+ * price, total, class, code, from}]; suppliers [{name, goods, delivery, tax_percent, tax}]  (no order in a budget)
+ *   estimate    lines [{id, what, class, unit, count, price, total, own_markup_percent (where it has one), code}];
+ *               labor [{id, what, trade, count, per, hours_each, least_hours, hours, rate, total, crew, counted}];
+ *               classes [{class, own_markup_line, overhead_percent, contingency_percent, profit_percent, direct,
+ *                 overhead, contingency, profit, price}];
+ *               totals {method, tax_mode, direct, overhead, contingency, profit, before_tax, tax, rounding, price,
+ *                 hours, gross_margin_percent, markup_percent}
+ *   bid         price, signable, valid_until, draws [{percent, when, amount}], alternates [{id, what, difference}]
+ *   compare     [{beam, member, plies, passes, chosen, ratio, why, price (null: it fails)}]
+ *   cautions    [text] */
 char *report_json(struct arena *arena, const struct report *report);
 
 /* The caution that every sizing output carries. */

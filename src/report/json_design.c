@@ -1,0 +1,133 @@
+/* The design part of the JSON object: members with their checks, load path, what the design decided. */
+#include "json_parts.h"
+
+#include "sawbill/design.h"
+
+static void add_check(struct json *json, cJSON *list, const struct check *check)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "name", check->name);
+    json_text(json, row, "clause", check->clause);
+    json_text(json, row, "combination", check->combination);
+    json_place(json, row, check->at_in);
+    json_number(json, row, "demand", check->demand, 4);
+    json_number(json, row, "capacity", check->capacity, 4);
+    json_text(json, row, "unit", check->unit);
+    json_ratio(json, row, "ratio", check->ratio);
+    json_text(json, row, "ratio_text", ratio_text(json->arena, check->ratio));
+    json_bool(json, row, "governs", check->governs);
+    json_text(json, row, "note", check->note);
+}
+
+static void add_member(struct json *json, cJSON *list, const struct member_checks *checks)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "id", checks->id);
+    json_text(json, row, "member", checks->member);
+    json_bool(json, row, "specified", checks->specified);
+    if (checks->specified) /* an engineer's member never passes or fails here: its ratios stand for themselves */
+        json_text(json, row, "passes", NULL);
+    else
+        json_bool(json, row, "passes", checks->passes);
+    json_bool(json, row, "unverified", checks->unverified);
+    cJSON *list_of_checks = json_array(json, row, "checks");
+    for (size_t i = 0; i < checks->count; i++)
+        add_check(json, list_of_checks, &checks->check[i]);
+}
+
+static void add_beam(struct json *json, cJSON *list, const struct beam_design *beam)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "id", head_name(json->arena, KIND_BEAM, &beam->beam->head));
+    json_text(json, row, "member", beam->member ? beam->member->code : NULL);
+    json_integer(json, row, "plies", beam->plies);
+    json_length(json, row, "width", beam->width);
+    json_length(json, row, "cut_length", beam->cut_length);
+    json_number(json, row, "design_span_in", beam->design_span_in, 6);
+    json_number(json, row, "weight_plf", beam->weight_plf, 4);
+    cJSON *ends = json_array(json, row, "ends");
+    for (int i = 0; i < 2; i++) {
+        cJSON *end = json_object(json, ends, NULL);
+        json_integer(json, end, "end", i + 1);
+        json_length(json, end, "bearing", beam->bearing[i]);
+        json_loads(json, end, "lb", &beam->end_lb[i]);
+        json_text(json, end, "hanger", beam->end_hanger[i] ? beam->end_hanger[i]->code : NULL);
+    }
+}
+
+static void add_joists(struct json *json, cJSON *list, const struct joist_design *joists)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "id", head_name(json->arena, KIND_JOISTS, &joists->joists->head));
+    json_text(json, row, "beam", joists->beam ? head_name(json->arena, KIND_BEAM, &joists->beam->head) : NULL);
+    json_text(json, row, "side", joists->side == 0 ? "A" : "B");
+    json_integer(json, row, "count", (long long)joists->count);
+    cJSON *places = json_array(json, row, "places_in");
+    for (size_t i = 0; i < joists->count; i++)
+        json_number(json, places, NULL, length_inches(joists->place[i]), 6);
+    json_loads(json, row, "plf", &joists->line_plf);
+    json_loads(json, row, "lb_each", &joists->end_lb);
+    json_text(json, row, "hanger", joists->hanger ? joists->hanger->code : NULL);
+    json_text(json, row, "strap", joists->strap ? joists->strap->code : NULL);
+    json_integer(json, row, "tied_pairs", (long long)joists->tied_pairs);
+}
+
+static void add_post(struct json *json, cJSON *list, const struct post_design *post)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "id", head_name(json->arena, KIND_POST, &post->post->head));
+    json_text(json, row, "member", post->member ? post->member->code : NULL);
+    json_integer(json, row, "plies", post->plies);
+    json_text(json, row, "carries", post->carries);
+    json_loads(json, row, "lb", &post->lb);
+}
+
+static void add_shore(struct json *json, cJSON *list, const struct shore_design *shore)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "id", head_name(json->arena, KIND_SHORE, &shore->shore->head));
+    json_text(json, row, "member", shore->member ? shore->member->code : NULL);
+    json_length(json, row, "length", shore->length);
+    json_length(json, row, "height", shore->height);
+    json_length(json, row, "spacing", shore->spacing);
+    json_integer(json, row, "studs", shore->studs);
+    json_integer(json, row, "brace_rows", shore->brace_rows);
+    json_number(json, row, "stud_lb", shore->stud_lb, 3);
+}
+
+static void add_path(struct json *json, cJSON *parent, const struct design *design)
+{
+    cJSON *path = json_array(json, parent, "load_path");
+    for (size_t i = 0; i < design->path_count; i++) {
+        const struct path_step *step = &design->path[i];
+        cJSON *row = json_object(json, path, NULL);
+        json_text(json, row, "from", step->from);
+        json_text(json, row, "to", step->to);
+        json_place(json, row, step->at_in);
+        json_loads(json, row, "lb", &step->lb);
+    }
+}
+
+void json_design(struct json *json, cJSON *root, const struct design *design)
+{
+    cJSON *object = json_object(json, root, "design");
+    json_bool(json, object, "passes", design->passes);
+    cJSON *members = json_array(json, object, "members");
+    for (size_t i = 0; i < design->member_count; i++)
+        add_member(json, members, design->members[i]);
+    add_path(json, object, design);
+    cJSON *beams = json_array(json, object, "beams");
+    for (size_t i = 0; i < design->beam_count; i++)
+        add_beam(json, beams, &design->beams[i]);
+    cJSON *joists = json_array(json, object, "joists");
+    for (size_t i = 0; i < design->joists_count; i++)
+        add_joists(json, joists, &design->joists[i]);
+    cJSON *posts = json_array(json, object, "posts");
+    for (size_t i = 0; i < design->post_count; i++)
+        add_post(json, posts, &design->posts[i]);
+    cJSON *shores = json_array(json, object, "shores");
+    for (size_t i = 0; i < design->shore_count; i++)
+        add_shore(json, shores, &design->shores[i]);
+    json_texts(json, object, "unchecked", design->unchecked, design->unchecked_count);
+    json_texts(json, object, "basis", design->basis, design->basis_count);
+}

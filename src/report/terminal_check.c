@@ -1,0 +1,225 @@
+/* sawbill check on the terminal: the load path from the ground up, and every check. */
+#include "terminal.h"
+
+#include <math.h>
+#include <string.h>
+
+enum { PATH_DEPTH_MOST = 24 }; /* beams on beams on posts: a house has far fewer; references cannot go round */
+
+static const struct column path_columns[] = {
+    {"Load path, from the ground up", false, false},
+    {"At", true, false},
+    {"Dead", true, false},
+    {"Live", true, false},
+    {"Roof live", true, false},
+    {"Snow", true, false},
+    {"All, lb", true, false},
+};
+
+struct path_walk {
+    struct table table;
+    const struct design *design;
+    bool *shown; /* a step whose own loads stand above already */
+};
+
+/* "beam B1, end 1" names a part of "beam B1": joints are matched by what stands before the comma. */
+static size_t node_length(const char *name)
+{
+    return strcspn(name, ",");
+}
+
+static bool node_same(const char *a, const char *b)
+{
+    return node_length(a) == node_length(b) && strncmp(a, b, node_length(a)) == 0;
+}
+
+static bool is_carried(const struct design *design, const char *node)
+{
+    for (size_t i = 0; i < design->path_count; i++)
+        if (node_same(design->path[i].from, node))
+            return true;
+    return false;
+}
+
+static void add_path_row(struct path_walk *walk, const char *label, const struct path_step *step)
+{
+    struct arena *arena = walk->table.arena;
+    struct table_row *row = table_row(&walk->table);
+    row->cell[0] = label;
+    if (!step)
+        return;
+    double sum = 0;
+    row->cell[1] = place_text(arena, step->at_in);
+    for (size_t i = 0; i < LOAD_SOURCES; i++) {
+        row->cell[2 + i] = pounds_text(arena, step->lb.of[i]);
+        sum += step->lb.of[i];
+    }
+    row->cell[2 + LOAD_SOURCES] = pounds_text(arena, sum);
+}
+
+static void mark_shown(struct path_walk *walk, const char *node)
+{
+    for (size_t i = 0; i < walk->design->path_count; i++)
+        if (node_same(walk->design->path[i].to, node))
+            walk->shown[i] = true;
+}
+
+static size_t last_onto(const struct design *design, const char *node)
+{
+    size_t last = design->path_count;
+    for (size_t i = 0; i < design->path_count; i++)
+        if (node_same(design->path[i].to, node))
+            last = i;
+    return last;
+}
+
+/* Everything that stands on `node`, each with what stands on it in turn. */
+static void walk_onto(struct path_walk *walk, const char *node, const char *lead, int depth)
+{
+    struct arena *arena = walk->table.arena;
+    const struct design *design = walk->design;
+    size_t last = last_onto(design, node);
+    if (last == design->path_count || depth > PATH_DEPTH_MOST)
+        return;
+    if (walk->shown[last]) {
+        add_path_row(walk, arena_printf(arena, "%s└─ (its loads stand above)", lead), NULL);
+        return;
+    }
+    mark_shown(walk, node);
+    for (size_t i = 0; i <= last; i++) {
+        const struct path_step *step = &design->path[i];
+        if (!node_same(step->to, node))
+            continue;
+        add_path_row(walk, arena_printf(arena, "%s%s %s", lead, i == last ? "└─" : "├─", step->from), step);
+        walk_onto(walk, step->from, arena_printf(arena, "%s%s", lead, i == last ? "   " : "│  "), depth + 1);
+    }
+}
+
+static void show_path(struct screen *screen, const struct design *design)
+{
+    struct arena *arena = screen->out.arena;
+    struct path_walk walk = {
+        .table = table_new(arena, path_columns, sizeof path_columns / sizeof path_columns[0]),
+        .design = design,
+        .shown = arena_array(arena, design->path_count, sizeof(bool)),
+    };
+    for (size_t i = 0; i < design->path_count; i++) {
+        const char *node = design->path[i].to;
+        if (is_carried(design, node) || walk.shown[i])
+            continue;
+        add_path_row(&walk, node, NULL);
+        walk_onto(&walk, node, "", 0);
+    }
+    if (walk.table.count == 0)
+        return;
+    screen_heading(screen, "Load path");
+    screen_table(screen, &walk.table);
+}
+
+static const char *amount_text(struct arena *arena, double value, const char *unit)
+{
+    if (!isfinite(value))
+        return value > 0 ? "no limit" : "-";
+    bool small = fabs(value) < 10;
+    return small ? number_text(arena, value, !strcmp(unit, "in") ? 3 : 2) : pounds_text(arena, value);
+}
+
+/* The worst row of each check: the greatest ratio among its combinations. */
+static bool is_worst(const struct member_checks *checks, size_t index)
+{
+    const struct check *this = &checks->check[index];
+    for (size_t i = 0; i < checks->count; i++) {
+        const struct check *other = &checks->check[i];
+        bool twin = !strcmp(other->name, this->name);
+        if (twin && (other->ratio > this->ratio || (i < index && !(other->ratio < this->ratio))))
+            return false;
+    }
+    return true;
+}
+
+static const char *check_mark(const struct member_checks *checks, const struct check *check,
+                              const struct check *governing)
+{
+    bool over = check->ratio > 1 && !checks->specified;
+    if (check == governing)
+        return over ? "FAILS, governs" : "governs";
+    return over ? "FAILS" : "";
+}
+
+static void add_check(struct table *table, const struct member_checks *checks, const struct check *check,
+                      const struct check *governing)
+{
+    struct arena *arena = table->arena;
+    const char *unit = check->unit ? check->unit : "";
+    struct table_row *row = table_row(table);
+    row->cell[0] = check->name;
+    row->cell[1] = check->combination;
+    row->cell[2] = place_text(arena, check->at_in);
+    row->cell[3] = amount_text(arena, check->demand, unit);
+    row->cell[4] = amount_text(arena, check->capacity, unit);
+    row->cell[5] = unit;
+    row->cell[6] = ratio_text(arena, check->ratio);
+    row->cell[7] = check_mark(checks, check, governing);
+    row->cell[8] = check->note ? arena_printf(arena, "%s; %s", check->clause, check->note) : check->clause;
+    row->weight = check == governing ? WEIGHT_BOLD : WEIGHT_PLAIN;
+}
+
+static const char *member_verdict(struct arena *arena, const struct member_checks *checks,
+                                  const struct check *governing)
+{
+    if (checks->specified)
+        return arena_printf(arena, "as specified; our check r = %s%s", ratio_text(arena, governing->ratio),
+                            governing->ratio > 1 ? ": ask the engineer" : "");
+    return arena_printf(arena, "%s, greatest ratio %s%s", checks->passes ? "holds" : "DOES NOT HOLD",
+                        ratio_text(arena, governing->ratio),
+                        checks->unverified ? "; a design value is from memory: unverified" : "");
+}
+
+static void show_member(struct screen *screen, const struct member_checks *checks)
+{
+    static const struct column columns[] = {
+        {"Check", false, true},  {"Under", false, true},    {"At", true, false},
+        {"Demand", true, false}, {"Capacity", true, false}, {"", false, false},
+        {"Ratio", true, false},  {"", false, true},         {"Clause", false, true},
+    };
+    const struct check *governing = checks_governing(checks);
+    screen_heading(screen, "%s: %s", checks->id, checks->member ? checks->member : "");
+    if (!governing) {
+        screen_printf(screen, WEIGHT_PLAIN, "nothing checked");
+        return;
+    }
+    screen_printf(screen, WEIGHT_PLAIN, "%s", member_verdict(screen->out.arena, checks, governing));
+    struct table table = table_new(screen->out.arena, columns, sizeof columns / sizeof columns[0]);
+    for (size_t i = 0; i < checks->count; i++)
+        if (is_worst(checks, i))
+            add_check(&table, checks, &checks->check[i], governing);
+    screen_table(screen, &table);
+}
+
+static void show_list(struct screen *screen, const char *head, const char *const *line, size_t count)
+{
+    if (count == 0)
+        return;
+    screen_heading(screen, "%s", head);
+    for (size_t i = 0; i < count; i++)
+        screen_bullet(screen, line[i]);
+}
+
+char *report_check(struct arena *arena, const struct report *report, bool color, int width)
+{
+    struct screen screen = screen_new(arena, color, width);
+    screen_head(&screen, report);
+    const struct run *run = report_run(report);
+    if (run && run->design) {
+        const struct design *design = run->design;
+        show_path(&screen, design);
+        screen_heading(&screen, "Checks, each in its worst combination; ratios rounded up");
+        for (size_t i = 0; i < design->member_count; i++)
+            show_member(&screen, design->members[i]);
+        show_list(&screen, "Not checked", design->unchecked, design->unchecked_count);
+        show_list(&screen, "Basis", design->basis, design->basis_count);
+    }
+    screen_open(&screen, report);
+    screen_caution(&screen);
+    return screen_text(&screen);
+}

@@ -1,0 +1,176 @@
+/* sawbill cuts and sawbill order on the terminal. */
+#include "terminal.h"
+
+#include <string.h>
+
+static bool sticks_alike(const struct cut_stick *a, const struct cut_stick *b)
+{
+    if (a->stock != b->stock || a->part_count != b->part_count || a->left != b->left)
+        return false;
+    for (size_t i = 0; i < a->part_count; i++)
+        if (a->part[i].length != b->part[i].length || strcmp(a->part[i].label, b->part[i].label) != 0)
+            return false;
+    return true;
+}
+
+static bool seen_before(const struct cut_plan *plan, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (sticks_alike(&plan->stick[i], &plan->stick[index]))
+            return true;
+    return false;
+}
+
+static int64_t alike_count(const struct cut_plan *plan, size_t index)
+{
+    int64_t count = 0;
+    for (size_t i = index; i < plan->stick_count; i++)
+        count += sticks_alike(&plan->stick[i], &plan->stick[index]);
+    return count;
+}
+
+/* "12' 9" beam B1 ply, 3' 2" block": like parts stand beside one another in a plan and are counted together. */
+static const char *parts_text(struct arena *arena, const struct cut_stick *stick)
+{
+    struct buffer out = {.arena = arena};
+    for (size_t i = 0; i < stick->part_count;) {
+        const struct cut_part *part = &stick->part[i];
+        size_t run = 1;
+        while (i + run < stick->part_count && stick->part[i + run].length == part->length &&
+               !strcmp(stick->part[i + run].label, part->label))
+            run++;
+        buffer_add(&out, out.length ? "; " : "");
+        if (run > 1)
+            buffer_printf(&out, "%zu x ", run);
+        buffer_printf(&out, "%s %s", length_tape(arena, part->length), part->label);
+        i += run;
+    }
+    return buffer_text(&out);
+}
+
+static void add_sticks(struct table *table, const struct cut_plan *plan, size_t index)
+{
+    struct arena *arena = table->arena;
+    const struct cut_stick *stick = &plan->stick[index];
+    int64_t count = alike_count(plan, index);
+    struct table_row *row = table_row(table);
+    row->cell[0] = arena_printf(arena, "%lld", (long long)count);
+    row->cell[1] =
+        arena_printf(arena, "%s%s", length_tape(arena, stick->stock->length), stick->stock->shop ? ", shop stock" : "");
+    row->cell[2] = parts_text(arena, stick);
+    row->cell[3] = length_tape(arena, stick->left);
+    row->cell[4] = money_show(arena, stick->stock->cost * count);
+}
+
+static void show_plan(struct screen *screen, const struct cut_plan *plan)
+{
+    static const struct column columns[] = {{"Sticks", true, false},
+                                            {"Stock", false, false},
+                                            {"Pieces", false, true},
+                                            {"Cutoff", true, false},
+                                            {"Cost", true, false}};
+    struct arena *arena = screen->out.arena;
+    struct table table = table_new(arena, columns, sizeof columns / sizeof columns[0]);
+    screen_heading(screen, "%s", plan->problem->member);
+    for (size_t i = 0; i < plan->stick_count; i++)
+        if (!seen_before(plan, i))
+            add_sticks(&table, plan, i);
+    screen_table(screen, &table);
+    screen_printf(screen, WEIGHT_PLAIN, "bought %s = net %s + kerf %s + end trim %s + cutoffs %s",
+                  length_tape(arena, plan->bought), length_tape(arena, plan->net), length_tape(arena, plan->kerf_lost),
+                  length_tape(arena, plan->trim_lost), length_tape(arena, plan->left));
+    screen_printf(screen, WEIGHT_PLAIN, "cost %s; no plan can cost less than %s: %s", money_show(arena, plan->cost),
+                  money_show(arena, plan->bound), plan->verdict);
+}
+
+char *report_cuts(struct arena *arena, const struct report *report, bool color, int width)
+{
+    struct screen screen = screen_new(arena, color, width);
+    screen_head(&screen, report);
+    screen_printf(&screen, WEIGHT_PLAIN, "kerf %s; end trim %s, once from each bought stick",
+                  length_tape(arena, report->job->facts.kerf.length),
+                  length_tape(arena, report->job->facts.end_trim.length));
+    const struct run *run = report_run(report);
+    for (size_t i = 0; run && i < run->plan_count; i++)
+        show_plan(&screen, run->plans[i]);
+    screen_caution(&screen);
+    return screen_text(&screen);
+}
+
+static void add_order_line(struct table *table, const struct order_line *line)
+{
+    struct arena *arena = table->arena;
+    struct table_row *row = table_row(table);
+    row->cell[0] = line->item;
+    row->cell[1] = line->what;
+    row->cell[2] = decimal_text(arena, line->net);
+    row->cell[3] = line->spare ? percent_text(arena, line->spare) : "";
+    row->cell[4] = decimal_text(arena, line->packs);
+    row->cell[5] = line->price ? line->price->unit : "own stock";
+    row->cell[6] =
+        line->price ? money_show(arena, line->cut_charge ? line->price->cut_charge : line->price->price) : "";
+    row->cell[7] = money_show(arena, line->total);
+}
+
+static struct table order_table(struct arena *arena)
+{
+    static const struct column columns[] = {
+        {"Item", false, true}, {"What", false, true}, {"Net", true, false},  {"Spare", true, false},
+        {"Buy", true, false},  {"Of", false, true},   {"Each", true, false}, {"Total", true, false},
+    };
+    return table_new(arena, columns, sizeof columns / sizeof columns[0]);
+}
+
+static void add_total(struct table *table, const char *what, money_t total)
+{
+    struct table_row *row = table_row(table);
+    row->cell[1] = what;
+    row->cell[7] = money_show(table->arena, total);
+}
+
+static void show_supplier(struct screen *screen, const struct order *order, const struct supplier_total *total)
+{
+    struct arena *arena = screen->out.arena;
+    struct table table = order_table(arena);
+    for (size_t i = 0; i < order->count; i++)
+        if (order->line[i].price && name_same(order->line[i].price->supplier, total->supplier->name))
+            add_order_line(&table, &order->line[i]);
+    if (table.count == 0)
+        return;
+    add_total(&table, "goods", total->goods);
+    table.row[table.count - 1].rule = true;
+    add_total(&table, "delivery", total->delivery);
+    add_total(&table, arena_printf(arena, "tax %s", percent_text(arena, total->tax_rate)), total->tax);
+    add_total(&table, "expected invoice", total->goods + total->delivery + total->tax);
+    table.row[table.count - 1].weight = WEIGHT_BOLD;
+    screen_heading(screen, "%s", total->supplier->name);
+    screen_table(screen, &table);
+}
+
+static void show_own_stock(struct screen *screen, const struct order *order)
+{
+    struct table table = order_table(screen->out.arena);
+    for (size_t i = 0; i < order->count; i++)
+        if (!order->line[i].price)
+            add_order_line(&table, &order->line[i]);
+    if (table.count == 0)
+        return;
+    screen_heading(screen, "From shop stock, at book value");
+    screen_table(screen, &table);
+}
+
+char *report_order(struct arena *arena, const struct report *report, bool color, int width)
+{
+    struct screen screen = screen_new(arena, color, width);
+    screen_head(&screen, report);
+    const struct run *run = report_run(report);
+    if (report->job->facts.status.choice == STATUS_BUDGET) {
+        screen_printf(&screen, WEIGHT_BOLD, "no order: the job is a budget; 'status = bid' gives one");
+    } else if (run && run->order) {
+        for (size_t i = 0; i < run->order->supplier_count; i++)
+            show_supplier(&screen, run->order, &run->order->supplier[i]);
+        show_own_stock(&screen, run->order);
+    }
+    screen_caution(&screen);
+    return screen_text(&screen);
+}
