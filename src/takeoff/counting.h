@@ -1,0 +1,55 @@
+/* Inside the takeoff: what every counting file shares. */
+#ifndef SAWBILL_TAKEOFF_COUNTING_H
+#define SAWBILL_TAKEOFF_COUNTING_H
+
+#include "sawbill/takeoff.h"
+
+/* Areas and volumes of exact lengths do not fit 64 bits. */
+__extension__ typedef __int128 wide_t;
+
+struct counting {
+    struct arena *arena;
+    const struct job *job;
+    const struct catalog *catalog;
+    const struct design *design;
+    struct diags *diags;
+    struct takeoff *takeoff;
+};
+
+/* Adds a line unless its count is zero.  Ids are unique: one that is taken gets "/also" put behind it. */
+void line_add(struct counting *counting, struct takeoff_line line, const char *also);
+/* Pieces of a member: fills what all such lines share. */
+void line_add_pieces(struct counting *counting, const struct member *member, int64_t count, length_t length,
+                     struct takeoff_line line);
+/* A fastener by its code of fasteners.csv, spare applies; each: for every one of `ones`. */
+void line_add_fasteners(struct counting *counting, const char *code, int64_t count, struct takeoff_line line);
+
+decimal_t decimal_of(int64_t count);
+/* "1 ply", "3 plies": the word must be given both ways. */
+char *number_of(struct arena *arena, int64_t count, const char *one, const char *many);
+const char *side_name(int side); /* "A", "B" */
+bool is_new_beam(const struct beam *beam);
+/* Joists are cut and hung on this beam (those of a dropped beam lie on it). */
+bool hangs_joists(const struct beam *beam);
+/* Pieces no longer than `most` that make up `length`, all equal; each rounded up to 1/16 in. */
+int64_t equal_pieces(length_t length, length_t most, length_t *each);
+
+/* One file each. */
+void count_plies(struct counting *counting);
+void count_posts(struct counting *counting);
+void count_hangers(struct counting *counting);
+void count_fastening(struct counting *counting);
+void count_shoring(struct counting *counting);
+void count_assemblies(struct counting *counting);
+void count_job_lines(struct counting *counting);
+
+/* What an assembly is counted by: its row of the table, or not found. */
+struct per_row {
+    struct per_info info;
+    decimal_t (*count)(const struct counting *counting, const char *finish);
+};
+/* finish: what stands for FINISH in "square foot of FINISH", folded; else NULL. */
+const struct per_row *per_find(struct arena *arena, const char *per, const char **finish);
+const struct per_row *per_row(size_t index);
+
+#endif

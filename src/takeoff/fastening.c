@@ -1,0 +1,96 @@
+/* Ply fasteners, exactly in the pattern that the job gives: nothing is added to it, nothing left out. */
+#include "counting.h"
+
+struct pattern {
+    length_t length, end, spacing, stagger;
+    int rows, faces;
+};
+struct row_counts {
+    int64_t full, staggered; /* fasteners in one row of each sort, on one face */
+    int full_rows, staggered_rows;
+};
+
+/* Fasteners of a row from `first` to the far end distance: floor((length - first - end) / spacing) + 1. */
+static int64_t in_row(const struct pattern *pattern, length_t first)
+{
+    length_t stretch = pattern->length - first - pattern->end;
+    return stretch < 0 ? 0 : stretch / pattern->spacing + 1;
+}
+
+/* Rows 2, 4, ... are the staggered ones: they start `stagger` further in. */
+static struct row_counts count_rows(const struct pattern *pattern)
+{
+    int staggered = pattern->stagger > 0 ? pattern->rows / 2 : 0;
+    return (struct row_counts){.full = in_row(pattern, pattern->end),
+                               .staggered = in_row(pattern, pattern->end + pattern->stagger),
+                               .full_rows = pattern->rows - staggered,
+                               .staggered_rows = staggered};
+}
+
+static const char *how_counted(struct arena *arena, const struct pattern *pattern, const struct row_counts *rows,
+                               int interfaces)
+{
+    const char *length = length_tape(arena, pattern->length), *end = length_tape(arena, pattern->end);
+    const char *spacing = length_tape(arena, pattern->spacing);
+    const char *staggered = "";
+    if (rows->staggered_rows > 0)
+        staggered = arena_printf(arena, " + %s x floor((%s - 2 x %s - %s) / %s) + 1 = %lld",
+                                 number_of(arena, rows->staggered_rows, "staggered row", "staggered rows"), length, end,
+                                 length_tape(arena, pattern->stagger), spacing, (long long)rows->staggered);
+    return arena_printf(arena, "%s x (%s x floor((%s - 2 x %s) / %s) + 1 = %lld%s), driven from %s through %s",
+                        number_of(arena, pattern->faces, "face", "faces"),
+                        number_of(arena, rows->full_rows, "row", "rows"), length, end, spacing, (long long)rows->full,
+                        staggered, pattern->faces == 2 ? "each face" : "one face",
+                        number_of(arena, interfaces, "ply joint", "ply joints"));
+}
+
+static bool is_specified(struct counting *counting, const struct beam *beam)
+{
+    const char *name = head_name(counting->arena, KIND_BEAM, &beam->head);
+    const struct entry *at = beam->ply_fasteners.at;
+    if (!at || !beam->ply_fasteners.text) {
+        diag_add(counting->diags, DIAG_T002, &beam->head.at,
+                 "'%s' has no ply fasteners: none is counted; ask the engineer for the pattern and write 'ply "
+                 "fasteners', 'rows' and 'spacing'",
+                 name);
+        return false;
+    }
+    if (beam->rows.count < 1 || beam->spacing.length <= 0) {
+        diag_add(
+            counting->diags, DIAG_T002, &at->at,
+            "ply fasteners of '%s' have no 'rows' or no 'spacing': none is counted; ask the engineer for the pattern",
+            name);
+        return false;
+    }
+    return true;
+}
+
+static void count_beam(struct counting *counting, const struct beam_design *design)
+{
+    const struct beam *beam = design->beam;
+    if (!is_specified(counting, beam))
+        return;
+    const struct pattern pattern = {.length = design->cut_length,
+                                    .end = beam->end.length,
+                                    .spacing = beam->spacing.length,
+                                    .stagger = beam->stagger.length,
+                                    .rows = beam->rows.count,
+                                    .faces = beam->each_face.choice == YES ? 2 : 1};
+    struct row_counts rows = count_rows(&pattern);
+    int64_t count = pattern.faces * (rows.full_rows * rows.full + rows.staggered_rows * rows.staggered);
+    line_add_fasteners(
+        counting, beam->ply_fasteners.text, count,
+        (struct takeoff_line){.id = arena_printf(counting->arena, "ply fasteners/%s", beam->head.id),
+                              .where = head_name(counting->arena, KIND_BEAM, &beam->head),
+                              .counted = how_counted(counting->arena, &pattern, &rows, design->plies - 1),
+                              .at = beam->ply_fasteners.at->at});
+}
+
+void count_fastening(struct counting *counting)
+{
+    for (size_t i = 0; i < counting->design->beam_count; i++) {
+        const struct beam_design *design = &counting->design->beams[i];
+        if (is_new_beam(design->beam) && design->member && design->plies > 1)
+            count_beam(counting, design);
+    }
+}

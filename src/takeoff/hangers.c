@@ -1,0 +1,128 @@
+/* Joist hangers of each side, hangers of beam ends, tie straps: each with the nails of all its holes. */
+#include "counting.h"
+
+/* Nails of both legs, `ones` of `one`.  where: what they hold. */
+static void count_nails(struct counting *counting, const struct hanger *hanger, int64_t ones, const char *one,
+                        const struct takeoff_line *of)
+{
+    const struct {
+        const char *leg, *into, *nail;
+        int count;
+    } legs[] = {{"nails in the carrier", "carrier", hanger->carrier_nail, hanger->carrier_count},
+                {"nails in the member", "carried member", hanger->member_nail, hanger->member_count}};
+    for (size_t i = 0; i < sizeof legs / sizeof *legs; i++) {
+        int64_t count = ones * legs[i].count;
+        struct takeoff_line line = {
+            .id = arena_printf(counting->arena, "%s/%s", of->id, legs[i].leg),
+            .where = of->where,
+            .counted = arena_printf(counting->arena, "%lld %s x %d nails into the %s", (long long)ones, one,
+                                    legs[i].count, legs[i].into),
+            .at = of->at,
+        };
+        line_add_fasteners(counting, legs[i].nail, count, line);
+    }
+}
+
+static struct takeoff_line connector_line(struct counting *counting, const struct hanger *hanger, const char *name,
+                                          int64_t count)
+{
+    return (struct takeoff_line){
+        .what = arena_printf(counting->arena, "%s %s", name, hanger->code),
+        .count = decimal_of(count),
+        .unit = "each",
+        .is = LINE_ITEM,
+        .class = CLASS_MATERIALS,
+        .item = hanger->item ? hanger->item : hanger->code,
+        .cost_code = hanger->cost_code,
+    };
+}
+
+/* Adds the line and its nails under the id that the line got. */
+static void add_connector(struct counting *counting, const struct hanger *hanger, int64_t count, const char *ones,
+                          struct takeoff_line line, const char *also)
+{
+    line_add(counting, line, also);
+    const struct takeoff *takeoff = counting->takeoff;
+    if (count > 0) {
+        struct takeoff_line added = takeoff->line[takeoff->count - 1];
+        count_nails(counting, hanger, count, ones, &added);
+    }
+}
+
+static void count_side(struct counting *counting, const struct joist_design *design)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->joists->head;
+    const char *side = side_name(design->side);
+    const char *beam = head_name(arena, KIND_BEAM, &design->beam->head);
+    int64_t count = (int64_t)design->count;
+    if (count == 0)
+        return;
+    if (!design->hanger) {
+        diag_add(counting->diags, DIAG_T002, &head->at,
+                 "no hanger fits '%s': %lld hangers of %s, side %s are not counted",
+                 head_name(arena, KIND_JOISTS, head), (long long)count, beam, side);
+        return;
+    }
+    struct takeoff_line line = connector_line(counting, design->hanger, "joist hanger", count);
+    line.id = arena_printf(arena, "hangers/%s/%s", head->id, side);
+    line.where = arena_printf(arena, "%s, side %s", beam, side);
+    line.counted = arena_printf(arena, "%s, side %s: %s", number_of(arena, count, "joist", "joists"), side,
+                                number_of(arena, count, "hanger", "hangers"));
+    line.spare = true;
+    line.at = head->at;
+    add_connector(counting, design->hanger, count, count == 1 ? "hanger" : "hangers", line, design->beam->head.id);
+}
+
+static void count_strap(struct counting *counting, const struct joist_design *design)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->joists->head;
+    int64_t count = (int64_t)design->tied_pairs;
+    if (!design->strap || count == 0)
+        return;
+    struct takeoff_line line = connector_line(counting, design->strap, "tie strap", count);
+    line.id = arena_printf(arena, "straps/%s", head->id);
+    line.where = arena_printf(arena, "across %s", head_name(arena, KIND_BEAM, &design->beam->head));
+    line.counted = arena_printf(arena, "%s that the roof needs: one strap across the beam for each",
+                                number_of(arena, count, "tied pair of joists", "tied pairs of joists"));
+    line.spare = true;
+    line.at = head->at;
+    add_connector(counting, design->strap, count, count == 1 ? "strap" : "straps", line, design->beam->head.id);
+}
+
+static void count_beam_end(struct counting *counting, const struct beam_design *design, int end)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->beam->head;
+    enum end_kind kind = design->beam->end_[end].kind;
+    const char *beam = head_name(arena, KIND_BEAM, head);
+    if (kind != END_BEAM && kind != END_HANGER)
+        return;
+    if (!design->end_hanger[end]) {
+        diag_add(counting->diags, DIAG_T002, &head->at, "no hanger fits '%s', end %d: it is not counted", beam,
+                 end + 1);
+        return;
+    }
+    struct takeoff_line line = connector_line(counting, design->end_hanger[end], "beam hanger", 1);
+    line.id = arena_printf(arena, "hangers/%s/end %d", head->id, end + 1);
+    line.where = arena_printf(arena, "%s, end %d", beam, end + 1);
+    line.counted =
+        arena_printf(arena, "end %d hangs%s%s: 1 hanger", end + 1, kind == END_BEAM ? " on beam " : "",
+                     kind == END_BEAM && design->beam->end_[end].ref.id ? design->beam->end_[end].ref.id : "");
+    line.at = head->at;
+    add_connector(counting, design->end_hanger[end], 1, "hanger", line, NULL);
+}
+
+void count_hangers(struct counting *counting)
+{
+    const struct design *design = counting->design;
+    for (size_t i = 0; i < design->joists_count; i++)
+        if (hangs_joists(design->joists[i].beam)) {
+            count_side(counting, &design->joists[i]);
+            count_strap(counting, &design->joists[i]);
+        }
+    for (size_t i = 0; i < design->beam_count; i++)
+        for (int end = 0; end < 2 && is_new_beam(design->beams[i].beam); end++)
+            count_beam_end(counting, &design->beams[i], end);
+}

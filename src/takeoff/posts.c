@@ -1,0 +1,78 @@
+/* Posts, the nails that make their plies one post, and squash blocks under them. */
+#include "counting.h"
+
+static bool is_new_post(const struct post *post)
+{
+    return post->status.choice != NE_EXISTING;
+}
+
+static void count_post(struct counting *counting, const struct post_design *design)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->post->head;
+    const char *where = head_name(arena, KIND_POST, head);
+    length_t height = design->post->height.length;
+    if (!design->member || design->plies < 1 || height <= 0) {
+        diag_add(counting->diags, DIAG_T002, &head->at, "'%s' has no member or no height: it is not counted", where);
+        return;
+    }
+    const char *plies = number_of(arena, design->plies, "ply", "plies");
+    line_add_pieces(
+        counting, design->member, design->plies, height,
+        (struct takeoff_line){.id = arena_printf(arena, "posts/%s", head->id),
+                              .what = "post ply",
+                              .where = where,
+                              .counted = arena_printf(arena, "%s x height %s", plies, length_tape(arena, height)),
+                              .at = head->at});
+    if (design->nail && design->nails > 0)
+        line_add_fasteners(
+            counting, design->nail->code, design->nails,
+            (struct takeoff_line){.id = arena_printf(arena, "posts/%s/nails", head->id),
+                                  .where = where,
+                                  .counted = arena_printf(arena, "%s nailed to one post (NDS 2018 15.3.3): %d nails",
+                                                          plies, design->nails),
+                                  .at = head->at});
+}
+
+static bool stands_on_block(const struct post *post, size_t block)
+{
+    return post->stands_on.at && post->stands_on.kind == KIND_BLOCK && post->stands_on.index == block;
+}
+
+/* A squash block has a piece of the post's own wood under each ply of it. */
+static void count_block(struct counting *counting, size_t index)
+{
+    struct arena *arena = counting->arena;
+    const struct block *block = &counting->job->blocks[index];
+    const char *where = head_name(arena, KIND_BLOCK, &block->head);
+    bool found = false;
+    for (size_t i = 0; i < counting->design->post_count; i++) {
+        const struct post_design *design = &counting->design->posts[i];
+        if (!stands_on_block(design->post, index) || !design->member || design->plies < 1)
+            continue;
+        length_t depth = block->depth.length;
+        found = depth > 0;
+        const char *post = head_name(arena, KIND_POST, &design->post->head);
+        line_add_pieces(
+            counting, design->member, found ? design->plies : 0, depth,
+            (struct takeoff_line){.id = arena_printf(arena, "blocks/%s/%s", block->head.id, design->post->head.id),
+                                  .what = "squash block",
+                                  .where = arena_printf(arena, "%s under %s", where, post),
+                                  .counted = arena_printf(arena, "one under each of %s of %s, depth %s",
+                                                          number_of(arena, design->plies, "ply", "plies"), post,
+                                                          length_tape(arena, depth)),
+                                  .at = block->head.at});
+    }
+    if (!found)
+        diag_add(counting->diags, DIAG_T002, &block->head.at, "no post with a member stands on '%s': it is not counted",
+                 where);
+}
+
+void count_posts(struct counting *counting)
+{
+    for (size_t i = 0; i < counting->design->post_count; i++)
+        if (is_new_post(counting->design->posts[i].post))
+            count_post(counting, &counting->design->posts[i]);
+    for (size_t i = 0; i < counting->job->block_count; i++)
+        count_block(counting, i);
+}

@@ -1,0 +1,109 @@
+/* takeoff_job(): every topic in the order of the work; and what the topics share. */
+#include "counting.h"
+
+#include <string.h>
+
+#include "sawbill/text.h"
+
+static bool id_taken(const struct takeoff *takeoff, const char *id)
+{
+    for (size_t i = 0; i < takeoff->count; i++)
+        if (strcmp(takeoff->line[i].id, id) == 0)
+            return true;
+    return false;
+}
+
+void line_add(struct counting *counting, struct takeoff_line line, const char *also)
+{
+    struct takeoff *takeoff = counting->takeoff;
+    if (line.count <= 0)
+        return;
+    if (id_taken(takeoff, line.id) && also)
+        line.id = arena_printf(counting->arena, "%s/%s", line.id, also);
+    const char *base = line.id;
+    for (int again = 2; id_taken(takeoff, line.id); again++)
+        line.id = arena_printf(counting->arena, "%s (%d)", base, again);
+    takeoff->line = arena_more(counting->arena, takeoff->line, takeoff->count, &takeoff->capacity, sizeof line);
+    takeoff->line[takeoff->count++] = line;
+}
+
+void line_add_pieces(struct counting *counting, const struct member *member, int64_t count, length_t length,
+                     struct takeoff_line line)
+{
+    line.is = LINE_PIECES;
+    line.class = CLASS_MATERIALS;
+    line.unit = "each";
+    line.count = decimal_of(count);
+    line.member = member;
+    line.item = member->code;
+    line.length = length;
+    line.cost_code = member->cost_code;
+    line_add(counting, line, NULL);
+}
+
+void line_add_fasteners(struct counting *counting, const char *code, int64_t count, struct takeoff_line line)
+{
+    const struct fastener *fastener = code ? catalog_fastener(counting->catalog, code) : NULL;
+    if (!code || count <= 0)
+        return;
+    if (!fastener) {
+        diag_add(counting->diags, DIAG_C006, &line.at, "'%s' is not in fasteners.csv", code);
+        return;
+    }
+    line.is = LINE_ITEM;
+    line.class = CLASS_MATERIALS;
+    line.unit = "each";
+    line.count = decimal_of(count);
+    line.what = arena_printf(counting->arena, "%s %s", fastener->kind ? fastener->kind : "fastener", fastener->code);
+    line.item = fastener->item ? fastener->item : fastener->code;
+    line.spare = true;
+    line.cost_code = fastener->cost_code;
+    line_add(counting, line, NULL);
+}
+
+decimal_t decimal_of(int64_t count)
+{
+    return count * DECIMAL_ONE;
+}
+
+char *number_of(struct arena *arena, int64_t count, const char *one, const char *many)
+{
+    return arena_printf(arena, "%lld %s", (long long)count, count == 1 ? one : many);
+}
+
+const char *side_name(int side)
+{
+    return side == 0 ? "A" : "B";
+}
+
+bool is_new_beam(const struct beam *beam)
+{
+    return beam->status.choice != NE_EXISTING;
+}
+
+bool hangs_joists(const struct beam *beam)
+{
+    return is_new_beam(beam) && beam->set.choice != SET_DROPPED;
+}
+
+int64_t equal_pieces(length_t length, length_t most, length_t *each)
+{
+    int64_t count = length > 0 ? (length + most - 1) / most : 0;
+    const length_t step = LENGTH_INCH / 16;
+    *each = count > 0 ? ((length + count - 1) / count + step - 1) / step * step : 0;
+    return count;
+}
+
+struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
+                            const struct design *design, struct diags *diags)
+{
+    struct counting counting = {arena, job, catalog, design, diags, arena_alloc(arena, sizeof *counting.takeoff)};
+    count_shoring(&counting);
+    count_posts(&counting);
+    count_plies(&counting);
+    count_fastening(&counting);
+    count_hangers(&counting);
+    count_assemblies(&counting);
+    count_job_lines(&counting);
+    return counting.takeoff;
+}
