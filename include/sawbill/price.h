@@ -8,8 +8,18 @@
 #include "sawbill/job.h"
 #include "sawbill/takeoff.h"
 
-/* What to buy: one row a price row used.  packs = ceiling(net x (1 + spare) / pack); total = ROUND(packs x price, 2).
- * By the foot: packs counts feet bought; the cut charges stand in their own row (cut_charge true, packs = cuts). */
+/* Every amount is reproducible by spreadsheet formulas from price, pack, spare, wage, burden, hours and percentages.
+ *
+ * What to buy: one row a price row used.  packs = ROUNDUP(ROUND(net x (1 + spare) / pack, 8), 0), in exact integers
+ * here; the inner ROUND is for the sheet, whose binary product may lie a hair above a whole number (and both agree that
+ * less than half of 1e-8 of a pack is no pack).  total = ROUND(packs x price, 2).  Spare applies to the whole item when
+ * one of its takeoff lines is small hardware.  The price row is the one with the least total for the quantity needed,
+ * ties by file order.
+ * By the foot: packs counts feet bought; the cut charges stand in their own row (cut_charge true, packs = sticks cut,
+ * total = ROUND(packs x cut charge, 2)).
+ * Shop stock: packs counts sticks, total = ROUND(packs x book value, 2), no supplier and no tax.
+ * Asked in pieces, sold by the pound (or the other way round): net = pieces / count per lb, rounded up to 4 decimals;
+ * `counted` says so. */
 struct order_line {
     const char *id; /* "order/2x10-dfl2/16 ft" */
     const char *item, *what;
@@ -20,12 +30,21 @@ struct order_line {
     percent_t spare;
     decimal_t packs;
     money_t total;
-    const char *from; /* takeoff ids or plan it comes from */
+    const char *from;    /* takeoff ids or plan it comes from */
+    const char *counted; /* how net was reached: "11 + 11 each"; "1,240 pieces at 139 per lb" */
+    const char *unit;    /* of net: the price's unit, "ft" by the foot, "cut" for cut charges */
+    enum cost_class class;
+    bool has_own_markup; /* a [buy] of a catalog item with its own markup: a row of its own */
+    percent_t own_markup;
+    const char *cost_code;
 };
+/* tax = ROUND(taxable x tax_rate, 2): the supplier's rate, else the bid's; 0 when the tax lies on the price.
+ * Goods of the classes labor, subs and fees are not taxable.  delivery is charged once when there are goods. */
 struct supplier_total {
     const struct supplier *supplier;
     money_t goods, delivery, tax;
     percent_t tax_rate;
+    money_t taxable;
 };
 struct order {
     struct order_line *line;
@@ -51,14 +70,18 @@ struct estimate_line {
     const char *id, *what, *unit;
     enum cost_class class;
     enum estimate_from from;
-    size_t index;    /* into order->line, labor, order->supplier */
-    decimal_t count; /* FROM_JOB: count x price */
+    size_t index;    /* into order->line, labor, order->supplier (delivery, tax), takeoff->line (FROM_JOB) */
+    decimal_t count; /* FROM_JOB: total = ROUND(count x price, 2); such a price holds its own tax and delivery */
     money_t price, total;
     bool has_own_markup;
     percent_t own_markup;
     const char *cost_code;
 };
-/* Markup of one class (or of one line with its own): direct, overhead, contingency, profit, price. */
+/* Markup of one class (or of one line with its own): direct, overhead, contingency, profit, price.
+ * compound: overhead = ROUND(D x o, 2), contingency = ROUND((D + overhead) x c, 2), profit = ROUND((D + overhead +
+ * contingency) x p, 2).  add: each ROUND(D x rate, 2).  margin: price = ROUND(D / (1 - (o + c + p)), 2), overhead =
+ * ROUND(price x o, 2), contingency = ROUND(price x c, 2), profit = the rest.  own: overhead = ROUND(D x own markup, 2),
+ * by every method. */
 struct class_total {
     enum cost_class class;
     bool own;
@@ -83,17 +106,18 @@ struct estimate {
     size_t class_count;
     money_t direct, overhead, contingency, profit;
     money_t before_tax, tax, rounding, price; /* price = before_tax + tax + rounding */
-    percent_t gross_margin, markup;           /* of price; on direct cost */
+    percent_t gross_margin, markup;           /* (price - tax - direct) of (price - tax), and on direct cost */
     struct draw *draw;
     size_t draw_count;
     decimal_t hours;
 };
 
-/* The order from takeoff and plans, with packs for the prices now; prices are looked up cheapest first. */
+/* The order from takeoff and plans, with packs for the prices now. */
 struct order *order_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                         const struct takeoff *takeoff, struct cut_plan *const *plans, size_t plan_count,
                         struct diags *diags);
-/* Totals of an order again (after a price changed): packs and price rows stay those chosen. */
+/* Totals of an order again (after a price changed): net, spare and price rows stay those chosen. A total beyond
+ * MONEY_MOST is held there; price_job() then gives the stop P002. */
 void order_total(struct order *order, const struct job *job);
 struct estimate *price_job(struct arena *arena, const struct job *job, const struct takeoff *takeoff,
                            const struct order *order, const struct catalog *catalog, struct diags *diags);
@@ -118,15 +142,17 @@ struct candidate {
     const struct member *member;
     int plies;
     bool passes;
-    const char *why;
-    double ratio;
-    money_t price, direct;
+    const char
+        *why;     /* fails: the failing check with the greatest ratio, "live deflection 1.08"; passes: what governs */
+    double ratio; /* of that check; infinite where it has no capacity; NAN where no check was reached */
+    money_t price, direct; /* 0 when it fails */
     bool chosen;
 };
 struct alternate_price {
     const struct alternate *alternate;
-    money_t difference;
-    bool ok;
+    money_t difference; /* its price less the job's */
+    bool ok;            /* priced, and every check passes */
+    money_t price;      /* 0 when it could not be priced: its messages say why */
 };
 struct outcome {
     struct run *run; /* the job as bid */
@@ -138,8 +164,10 @@ struct outcome {
 /* Runs one selection. */
 struct run *run_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                     const struct selection *selection, struct diags *diags);
-/* Loops over candidates (beams in load-path order, the least whole-job price that passes) and alternates; the loops
- * stand outside the stages. */
+/* Loops over candidates (beams in load-path order, the least whole-job price that passes; ties to fewer plies, then
+ * file order) and alternates; the loops stand outside the stages.  A candidate passes when each check of its beam
+ * passes and it fails no other member that another candidate would not fail.  The price compared is the one before
+ * rounding to round_price_to.  outcome->run is NULL only after a stop. */
 struct outcome *plan_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                          struct diags *diags);
 

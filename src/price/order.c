@@ -1,0 +1,111 @@
+/* The order: rows of sticks from the cut plans, then rows of counted things. */
+#include <string.h>
+
+#include "price_internal.h"
+#include "sawbill/text.h"
+
+static bool id_taken(const struct order *order, const char *id)
+{
+    for (size_t i = 0; i < order->count; i++)
+        if (name_same(order->line[i].id, id))
+            return true;
+    return false;
+}
+
+struct order_line *order_add(struct arena *arena, struct order *order, const char *id, const struct price *price)
+{
+    const char *unique = id;
+    if (id_taken(order, id) && price && price->supplier)
+        unique = arena_printf(arena, "%s/%s", id, price->supplier);
+    order->line = arena_more(arena, order->line, order->count, &order->capacity, sizeof *order->line);
+    struct order_line *line = &order->line[order->count++];
+    *line = (struct order_line){.id = unique, .price = price, .class = CLASS_MATERIALS};
+    return line;
+}
+
+static money_t unit_money(const struct order_line *line)
+{
+    if (line->shop)
+        return line->shop->book_value;
+    return line->cut_charge ? line->price->cut_charge : line->price->price;
+}
+
+/* By the foot, in cuts and from the shop a unit is a unit; else whole packs are bought. */
+static bool sold_in_packs(const struct order_line *line)
+{
+    return line->price && !line->cut_charge && line->price->increment == 0;
+}
+
+static bool taxable_class(enum cost_class class)
+{
+    return class == CLASS_MATERIALS || class == CLASS_RENTALS || class == CLASS_ALLOWANCES;
+}
+
+static void total_supplier(const struct order *order, struct supplier_total *total, const struct bid *bid)
+{
+    total->goods = total->taxable = 0;
+    for (size_t i = 0; i < order->count; i++) {
+        const struct order_line *line = &order->line[i];
+        if (!line->price || !name_same(line->price->supplier, total->supplier->name))
+            continue;
+        total->goods = price_sum(total->goods, line->total);
+        if (taxable_class(line->class))
+            total->taxable = price_sum(total->taxable, line->total);
+    }
+    total->delivery = total->goods > 0 ? total->supplier->delivery : 0;
+    total->tax_rate = total->supplier->has_tax ? total->supplier->tax : bid->tax.percent;
+    if (bid->tax_mode.choice == TAX_ON_PRICE)
+        total->tax_rate = 0;
+    total->tax = price_percent(total->taxable, total->tax_rate);
+}
+
+void order_total(struct order *order, const struct job *job)
+{
+    for (size_t i = 0; i < order->count; i++) {
+        struct order_line *line = &order->line[i];
+        line->packs = sold_in_packs(line) ? packs_for(line->net, line->spare, line->price->pack) : line->net;
+        line->total = price_times(unit_money(line), line->packs);
+    }
+    for (size_t i = 0; i < order->supplier_count; i++)
+        total_supplier(order, &order->supplier[i], &job->bid);
+}
+
+static bool sells_here(const struct order *order, const struct supplier *supplier)
+{
+    for (size_t i = 0; i < order->count; i++)
+        if (order->line[i].price && name_same(order->line[i].price->supplier, supplier->name))
+            return true;
+    return false;
+}
+
+void order_suppliers(struct arena *arena, const struct catalog *catalog, struct order *order)
+{
+    order->supplier = arena_array(arena, catalog->supplier_count, sizeof *order->supplier);
+    for (size_t i = 0; i < catalog->supplier_count; i++)
+        if (sells_here(order, &catalog->suppliers[i]))
+            order->supplier[order->supplier_count++].supplier = &catalog->suppliers[i];
+}
+
+static void note_least_orders(struct arena *arena, const struct order *order, struct diags *diags)
+{
+    for (size_t i = 0; i < order->supplier_count; i++) {
+        const struct supplier_total *total = &order->supplier[i];
+        if (total->goods > 0 && total->goods < total->supplier->least_order)
+            diag_add(diags, DIAG_P004, &total->supplier->at, "goods from '%s' come to %s, its least order is %s",
+                     total->supplier->name, money_show(arena, total->goods),
+                     money_show(arena, total->supplier->least_order));
+    }
+}
+
+struct order *order_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
+                        const struct takeoff *takeoff, struct cut_plan *const *plans, size_t plan_count,
+                        struct diags *diags)
+{
+    struct order *order = arena_alloc(arena, sizeof *order);
+    order_sticks(arena, catalog, plans, plan_count, order);
+    order_items(arena, job, catalog, takeoff, order, diags);
+    order_suppliers(arena, catalog, order);
+    order_total(order, job);
+    note_least_orders(arena, order, diags);
+    return order;
+}
