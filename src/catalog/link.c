@@ -155,7 +155,7 @@ static void link_hanger(const struct linker *l, size_t row)
     check_nail(l, row, "member nail", hanger->member_nail, hanger->member_count);
     if (hanger->kind == CONNECTOR_HANGER)
         check_hanger_size(l, row, hanger);
-    bool any = false;
+    bool any = hanger->kind == CONNECTOR_CAP; /* bears; may be listed for uplift alone */
     for (size_t i = 0; i < 4; i++)
         any = any || !isnan(hanger->load[i]);
     if (!any)

@@ -121,6 +121,16 @@ static int compare_keyed(const void *a, const void *b)
     return order ? order : (left->row > right->row) - (left->row < right->row);
 }
 
+/* " with the same 'supplier', 'length'": the other columns that make a row what it is. */
+static const char *same_as(struct arena *arena, const struct table *table, const struct column *first)
+{
+    struct buffer text = {.arena = arena};
+    for (const struct column *column = first + 1; column < table->column + table->count; column++)
+        if (column->key)
+            buffer_printf(&text, "%s '%s'", text.length ? "," : " with the same", column->name);
+    return buffer_text(&text);
+}
+
 static void check_twice(struct arena *arena, const struct loaded *loaded, struct diags *diags)
 {
     const struct column *first = NULL;
@@ -137,8 +147,9 @@ static void check_twice(struct arena *arena, const struct loaded *loaded, struct
         size_t row = keyed[i].row;
         const char *text = loaded_text(loaded, row, first->name);
         if (strcmp(keyed[i].key, keyed[i - 1].key) == 0 && text[0] && loaded->whole[row])
-            diag_add(diags, DIAG_C003, loaded_place(loaded, row, first->name), "'%s' is given twice; first at line %d",
-                     text, loaded_place(loaded, keyed[i - 1].row, first->name)->line);
+            diag_add(diags, DIAG_C003, loaded_place(loaded, row, first->name),
+                     "'%s' is given twice%s; first at line %d", text, same_as(arena, loaded->table, first),
+                     loaded_place(loaded, keyed[i - 1].row, first->name)->line);
     }
 }
 
