@@ -7,7 +7,7 @@
 enum { PATH_DEPTH_MOST = 24 }; /* beams on beams on posts: a house has far fewer; references cannot go round */
 
 static const struct column path_columns[] = {
-    {"Load path, from the ground up", false, false},
+    {"Load path, from the ground up", false, true},
     {"At", true, false},
     {"Dead", true, false},
     {"Live", true, false},

@@ -1,0 +1,193 @@
+/* The JSON object, parsed back. */
+#include <locale.h>
+
+#include <cjson/cJSON.h>
+
+#include "built_report.h"
+
+static cJSON *parse(const char *text)
+{
+    assert_non_null(text);
+    assert_int_equal(text[strlen(text) - 1], '\n');
+    const char *end = NULL;
+    cJSON *root = cJSON_ParseWithLengthOpts(text, strlen(text) + 1, &end, 1);
+    if (!root)
+        print_error("not JSON at: %.60s\n", end ? end : "?");
+    assert_non_null(root);
+    return root;
+}
+
+/* A path of keys and indices: "design.members.0.checks.0.ratio". */
+static const cJSON *at(const cJSON *item, const char *path)
+{
+    char key[64];
+    const char *rest = path;
+    while (item && *rest) {
+        size_t length = strcspn(rest, ".");
+        assert_true(length < sizeof key);
+        memcpy(key, rest, length);
+        key[length] = '\0';
+        item = cJSON_IsArray(item) ? cJSON_GetArrayItem(item, (int)strtol(key, NULL, 10))
+                                   : cJSON_GetObjectItemCaseSensitive(item, key);
+        rest += length + (rest[length] == '.');
+    }
+    if (!item)
+        print_error("nothing at %s\n", path);
+    assert_non_null(item);
+    return item;
+}
+
+static const char *text_at(const cJSON *root, const char *path)
+{
+    const char *text = cJSON_GetStringValue(at(root, path));
+    assert_non_null(text);
+    return text;
+}
+
+static double number_at(const cJSON *root, const char *path)
+{
+    const cJSON *item = at(root, path);
+    assert_true(cJSON_IsNumber(item));
+    return item->valuedouble;
+}
+
+static void keys_stand_in_the_documented_order(void **state)
+{
+    static const char *const keys[] = {"format", "job",      "messages", "design",  "takeoff", "cuts",
+                                       "order",  "estimate", "bid",      "compare", "cautions"};
+    const struct built *b = built_report(*state);
+    cJSON *root = parse(report_json(*state, &b->report));
+    const cJSON *item = root->child;
+    for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++, item = item->next) {
+        assert_non_null(item);
+        assert_string_equal(item->string, keys[i]);
+    }
+    assert_null(item);
+    assert_string_equal(text_at(root, "format"), "sawbill 1");
+    cJSON_Delete(root);
+}
+
+static void values_are_exact(void **state)
+{
+    const struct built *b = built_report(*state);
+    cJSON *root = parse(report_json(*state, &b->report));
+    assert_string_equal(text_at(root, "job.name"), "Larch Lane: a wall ½ way");
+    assert_string_equal(text_at(root, "job.date"), "2026-10-12");
+    assert_true(cJSON_IsNull(at(root, "job.client")));
+    assert_string_equal(text_at(root, "bid.price"), "1234567.89");
+    assert_true(cJSON_IsFalse(at(root, "bid.signable")));
+    assert_string_equal(text_at(root, "bid.draws.0.percent"), "30");
+    assert_string_equal(text_at(root, "estimate.totals.direct"), "151.49");
+    assert_string_equal(text_at(root, "order.suppliers.0.tax_percent"), "7");
+    assert_string_equal(text_at(root, "cuts.0.sticks.2.pieces.1.length_text"), "9-1/4\"");
+    assert_near(number_at(root, "cuts.0.sticks.2.pieces.1.length_in"), 9.25, 0);
+    assert_string_equal(text_at(root, "cuts.0.verdict"), "proved optimal");
+    assert_near(number_at(root, "design.load_path.3.snow_lb"), 12345, 0);
+    assert_near(number_at(root, "design.load_path.0.dead_lb"), 700.5, 0);
+    assert_true(cJSON_IsNull(at(root, "design.load_path.0.at_in")));
+    assert_near(number_at(root, "design.load_path.3.at_in"), 124, 0);
+    assert_true(cJSON_IsTrue(at(root, "compare.0.chosen")));
+    assert_true(cJSON_IsNull(at(root, "compare.2.price")));
+    assert_string_equal(text_at(root, "cautions.0"), caution_text());
+    cJSON_Delete(root);
+}
+
+static void messages_keep_their_place(void **state)
+{
+    const struct built *b = built_report(*state);
+    cJSON *root = parse(report_json(*state, &b->report));
+    assert_string_equal(text_at(root, "messages.0.class"), "ask");
+    assert_string_equal(text_at(root, "messages.0.code"), "Q004");
+    assert_string_equal(text_at(root, "messages.0.file"), "larch.ini");
+    assert_near(number_at(root, "messages.0.line"), 7, 0);
+    assert_near(number_at(root, "messages.0.column"), 3, 0);
+    assert_true(cJSON_IsNull(at(root, "messages.0.pointer")));
+    cJSON_Delete(root);
+}
+
+/* Above 1 by less than the printed places must not read as 1. */
+static void ratios_round_up(void **state)
+{
+    struct built *b = built_report(*state);
+    b->ours.check[0].ratio = 1.00000001;
+    b->ours.check[1].ratio = INFINITY;
+    b->theirs.check[0].ratio = 0.92;
+    cJSON *root = parse(report_json(*state, &b->report));
+    assert_true(number_at(root, "design.members.0.checks.0.ratio") > 1);
+    assert_string_equal(text_at(root, "design.members.0.checks.0.ratio_text"), "1.01");
+    assert_true(cJSON_IsNull(at(root, "design.members.0.checks.1.ratio")));
+    assert_true(cJSON_IsFalse(at(root, "design.members.0.passes")));
+    assert_true(cJSON_IsNull(at(root, "design.members.1.passes"))); /* an engineer's: never a verdict of ours */
+    assert_true(cJSON_IsTrue(at(root, "design.members.1.specified")));
+    cJSON_Delete(root);
+}
+
+static void a_stop_leaves_messages_only(void **state)
+{
+    struct built *b = built_report(*state);
+    b->report.outcome = NULL;
+    cJSON *root = parse(report_json(*state, &b->report));
+    assert_int_equal(cJSON_GetArraySize(root), 4);
+    assert_int_equal(cJSON_GetArraySize(at(root, "messages")), 1);
+    assert_string_equal(text_at(root, "cautions.0"), caution_text());
+    cJSON_Delete(root);
+    struct outcome stopped = {0};
+    b->report.outcome = &stopped; /* a stop inside the stages: an outcome without a run */
+    root = parse(report_json(*state, &b->report));
+    assert_int_equal(cJSON_GetArraySize(root), 4);
+    cJSON_Delete(root);
+    b->report.job = NULL;
+    root = parse(report_json(*state, &b->report));
+    assert_int_equal(cJSON_GetArraySize(root), 4);
+    cJSON_Delete(root);
+}
+
+static void budget_has_no_order(void **state)
+{
+    struct built *b = built_report(*state);
+    b->job.facts.status.choice = STATUS_BUDGET;
+    cJSON *root = parse(report_json(*state, &b->report));
+    assert_null(cJSON_GetObjectItemCaseSensitive(root, "order"));
+    assert_string_equal(text_at(root, "job.status"), "budget");
+    cJSON_Delete(root);
+}
+
+static void layout_is_two_blanks_without_tabs(void **state)
+{
+    struct built *b = built_report(*state);
+    b->job.facts.number.text = "a\tb";
+    const char *text = report_json(*state, &b->report);
+    assert_null(strchr(text, '\t'));
+    assert_non_null(strstr(text, "{\n  \"format\": \"sawbill 1\",\n  \"job\": {\n    \"name\": "));
+    assert_non_null(strstr(text, "\"a\\tb\""));
+    assert_string_equal(text, report_json(*state, &b->report));
+}
+
+/* A caller may have set a comma for the decimal point. */
+static void numbers_ignore_the_locale(void **state)
+{
+    static const char *const comma[] = {"de_DE.UTF-8", "de_DE.utf8", "fr_FR.UTF-8", "it_IT.UTF-8", "es_ES.UTF-8"};
+    const struct built *b = built_report(*state);
+    const char *plain = report_json(*state, &b->report);
+    bool set = false;
+    for (size_t i = 0; i < sizeof comma / sizeof comma[0] && !set; i++)
+        set = setlocale(LC_NUMERIC, comma[i]) != NULL;
+    if (!set)
+        skip();
+    const char *under = report_json(*state, &b->report);
+    setlocale(LC_NUMERIC, "C");
+    assert_string_equal(under, plain);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+#define TEST(name) cmocka_unit_test_setup_teardown(name, support_setup, support_teardown)
+        TEST(keys_stand_in_the_documented_order), TEST(values_are_exact),
+        TEST(messages_keep_their_place),          TEST(ratios_round_up),
+        TEST(a_stop_leaves_messages_only),        TEST(budget_has_no_order),
+        TEST(layout_is_two_blanks_without_tabs),  TEST(numbers_ignore_the_locale),
+#undef TEST
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
