@@ -61,9 +61,13 @@ struct joist_design {
     double reaction_span_ft;     /* half of run */
     struct loads end_lb;         /* one joist's end on the beam */
     struct loads line_plf;       /* on the beam */
-    const struct hanger *hanger; /* NULL: none fits */
+    const struct hanger *hanger; /* NULL: none fits, or none wanted */
     const struct hanger *strap;  /* tie strap across the beam, or NULL */
-    size_t tied_pairs;
+    size_t tied_pairs;           /* one strap each; a pair tied by both sides is counted on side A */
+    /* `doubled at`: so many of `count` are double and take this hanger; NULL: none fits.  A beam that is set dropped
+     * has its joists on top: no hangers, and `hanger` is NULL without a fault. */
+    size_t doubled_count;
+    const struct hanger *doubled_hanger;
 };
 struct beam_design {
     const struct beam *beam;

@@ -1,0 +1,139 @@
+/* What the sizing rests on, and what it left out, in words. */
+#include "size.h"
+
+#include "sawbill/text.h"
+
+static void say_standards(struct sizing *s)
+{
+    basis_add(s, "NDS 2018, allowable stress design; dry service inside a heated house: CM = Ct = Ci = 1.0");
+    basis_add(s, s->job->facts.loads_by.choice == LOADS_ASCE_7_22 ? "loads as given by the job, ASCE 7-22"
+                                                                  : "loads as given by the job, ASCE 7-16");
+    struct buffer text = {.arena = s->arena};
+    buffer_printf(&text, "combinations (ASCE 7 2.4.1, without wind, earthquake and uplift):");
+    for (size_t i = 0; i < s->combo_count; i++)
+        buffer_printf(&text, "%s %s (CD %s)", i ? "," : "", s->combo[i].name, number_text(s->arena, s->combo[i].cd, 2));
+    basis_add(s, buffer_text(&text));
+    basis_add(s, "every check in every combination; the greatest ratio governs, rounded up in print");
+    basis_add(s, "all live loads act together, without reduction for area");
+    basis_add(s, "a side's share of its joists: half of `run`");
+}
+
+static void say_snow(struct sizing *s, const struct area *area)
+{
+    if (!area->snow.at || area->snow.quantity.millionths == 0)
+        return;
+    const char *psf = number_text(s->arena, quantity_value(area->snow.quantity), 2);
+    const char *chain = "on the roof, taken as it is";
+    if (area->snow_is.choice == SNOW_ON_GROUND)
+        chain = "on the ground; roof = 0.7 Ce Ct Is pg with Ce = Ct = Is = 1.0, slope not used";
+    else if (area->snow_is.choice == SNOW_UNANSWERED)
+        chain = "where it is meant is not answered: taken as on the roof, the heavier reading";
+    const char *level = "allowable level: factor 1.0";
+    if (area->snow_level.choice == LEVEL_STRENGTH)
+        level = "strength level: 0.7 S in the combinations";
+    else if (area->snow_level.choice == LEVEL_UNANSWERED)
+        level = "its level is not answered: factor 1.0, the heavier reading";
+    basis_add(s, arena_printf(s->arena, "snow of %s: %s psf %s; %s; no drift, no unbalanced snow",
+                              head_name(s->arena, KIND_AREA, &area->head), psf, chain, level));
+}
+
+static void say_loads(struct sizing *s)
+{
+    for (size_t i = 0; i < s->job->area_count; i++)
+        say_snow(s, &s->job->areas[i]);
+    for (size_t i = 0; i < s->job->load_count; i++)
+        if (s->job->loads[i].snow.at)
+            basis_add(s, s->strength ? "snow given by a load itself: at strength level, as that of the areas"
+                                     : "snow given by a load itself: at allowable level");
+}
+
+static void say_values(struct sizing *s, const struct member *member)
+{
+    if (!member || !member->values)
+        return;
+    const struct design_row *row = member->values;
+    basis_add(s, arena_printf(s->arena, "%s: %s %s, table %s, %s; %s%s", member->code, row->species, row->grade,
+                              row->table, row->edition, row->source,
+                              row->seen ? "" : " (unverified: not read in its source)"));
+    if (member->wood == WOOD_LVL || member->wood == WOOD_PSL || member->wood == WOOD_LSL)
+        basis_add(s,
+                  arena_printf(s->arena,
+                               "%s: depth factor typical of its class, no gain below 12 in; the report of the product "
+                               "in hand governs",
+                               member->code));
+}
+
+static void say_beam(struct sizing *s, const struct beam_design *bd)
+{
+    const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
+    say_values(s, bd->member);
+    basis_add(s, arena_printf(s->arena, "%s: design span %s, center to center of its bearings", name,
+                              length_tape(s->arena, length_from_inches(bd->design_span_in))));
+    if (needs_hangers(bd->beam))
+        basis_add(s, arena_printf(s->arena, "%s: V reduction: none, side-loaded (NDS 2018 3.4.3.1 not used)", name));
+    decimal_t cr = bd->beam->repetitive_factor.decimal;
+    basis_add(s, arena_printf(s->arena, "%s: repetitive factor Cr %s; lateral buckling rated on the width of one ply",
+                              name, decimal_text(s->arena, cr > 0 ? cr : DECIMAL_ONE)));
+    if (bd->beam->set.choice == SET_UPSET)
+        basis_add(s, arena_printf(s->arena, "%s: upset, its top edge is not held: lu = design span", name));
+    if (bd->beam->specified_by.at)
+        basis_add(s, arena_printf(s->arena, "%s: as specified by %s; our ratio stands beside it and decides nothing",
+                                  name, bd->beam->specified_by.text));
+}
+
+static void list_unchecked(struct sizing *s, const struct beam_design *bd)
+{
+    const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
+    if (bd->plies > 1)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: the fasteners between the plies of %s, joists on one side "
+                                      "or both",
+                                      name));
+    if (bd->beam->set.choice == SET_UPSET)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: splitting of %s by joists hung low on it (NDS 2018 "
+                                      "3.4.3.3, 3.8.2), and its roll",
+                                      name));
+    if (bd->beam->roof_cut_pitch.at)
+        unchecked_add(s,
+                      arena_printf(s->arena, "not checked: the cut end of %s under the roof (NDS 2018 3.4.3.2)", name));
+    unchecked_add(s, arena_printf(s->arena, "not checked: the ends of %s held against rolling", name));
+    for (int side = 0; side < 2; side++)
+        if (bd->side[side])
+            unchecked_add(s, arena_printf(s->arena,
+                                          "not checked: %s themselves, and their far bearing, wall, header "
+                                          "and footing",
+                                          head_name(s->arena, KIND_JOISTS, &bd->side[side]->joists->head)));
+}
+
+static void list_walls(struct sizing *s)
+{
+    unchecked_add(s, "not checked: wind, earthquake, uplift and the bracing of the house");
+    for (size_t i = 0; i < s->job->wall_count; i++) {
+        const struct wall *wall = &s->job->walls[i];
+        if (wall->status.choice == WALL_COMES_OUT && wall->bracing.choice != NO)
+            unchecked_add(s, arena_printf(s->arena, "not checked: %s as a bracing wall: an engineer must say",
+                                          head_name(s->arena, KIND_WALL, &wall->head)));
+    }
+    for (size_t i = 0; i < s->job->footing_count; i++)
+        unchecked_add(s, arena_printf(s->arena, "not checked: %s: size, thickness and soil",
+                                      head_name(s->arena, KIND_FOOTING, &s->job->footings[i].head)));
+}
+
+void basis_write(struct sizing *s)
+{
+    const struct design *design = s->design;
+    say_standards(s);
+    say_loads(s);
+    for (size_t i = 0; i < design->beam_count; i++) {
+        say_beam(s, &design->beams[i]);
+        list_unchecked(s, &design->beams[i]);
+    }
+    for (size_t i = 0; i < design->post_count; i++)
+        say_values(s, design->posts[i].member);
+    for (size_t i = 0; i < design->shore_count; i++)
+        say_values(s, design->shores[i].member);
+    basis_add(s, "hangers and straps: listed loads of hangers.csv at the duration of each combination; a value that is "
+                 "not listed is never scaled up");
+    list_walls(s);
+}

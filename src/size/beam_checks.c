@@ -1,0 +1,228 @@
+/* The member between its ends: bending, shear, deflection, in every combination. */
+#include "size.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "sawbill/text.h"
+
+struct beam_case beam_case_of(struct sizing *s, size_t beam)
+{
+    const struct beam_design *bd = &s->design->beams[beam];
+    const struct stack *stack = &s->stack[beam];
+    struct beam_case out = {.count = stack->count, .span_in = bd->design_span_in};
+    out.offset_in = length_inches(bd->bearing[0]) / 2;
+    out.load = arena_array(s->arena, stack->count, sizeof *out.load);
+    for (size_t i = 0; i < stack->count; i++) {
+        struct beam_load load = stack->item[i].load;
+        double length = load.point ? 1 : load.to_in - load.from_in;
+        out.present = loads_plus(out.present, loads_times(load.amount, length));
+        load.from_in -= out.offset_in;
+        load.to_in -= out.offset_in;
+        out.load[i] = load;
+    }
+    return out;
+}
+
+static double modulus_of(const struct beam_design *bd)
+{
+    return bd->member->values->e;
+}
+
+static struct wood_piece piece(const struct beam_design *bd)
+{
+    return piece_of(bd->member, bd->plies);
+}
+
+/* The next joist after x that holds the top edge, from either side; else the end of the wood. */
+static double next_brace(const struct beam_design *bd, double x)
+{
+    double next = length_inches(bd->cut_length);
+    for (int side = 0; side < 2; side++) {
+        const struct joist_design *jd = bd->side[side];
+        for (size_t i = 0; jd && i < jd->count; i++) {
+            double at = length_inches(jd->place[i]);
+            if (at > x && at < next)
+                next = at;
+        }
+    }
+    return next;
+}
+
+/* Distance between points that hold the compression edge: joists hung flush or lying on top; nothing reaches the top of
+ * an upset beam. */
+static double unbraced_length(const struct beam_design *bd)
+{
+    if (bd->beam->set.choice == SET_UPSET)
+        return bd->design_span_in;
+    double widest = 0, end = length_inches(bd->cut_length);
+    for (double x = 0; x < end;) {
+        double next = next_brace(bd, x);
+        widest = fmax(widest, next - x);
+        x = next;
+    }
+    return fmin(widest, bd->design_span_in);
+}
+
+static enum wood_loading loading_of(const struct beam_case *at, double lu)
+{
+    if (lu < at->span_in)
+        return LE_NOT_LISTED;
+    for (size_t i = 0; i < at->count; i++)
+        if (at->load[i].point || at->load[i].from_in > 0 || at->load[i].to_in < at->span_in)
+            return LE_NOT_LISTED;
+    return LE_SPAN_UNIFORM;
+}
+
+static const char *bending_note(struct sizing *s, const struct beam_design *bd, const struct wood_bending *bending,
+                                double lu, double cd)
+{
+    struct buffer text = {.arena = s->arena};
+    buffer_printf(&text, "CD %s, CF %s, Cr %s", number_text(s->arena, cd, 2), number_text(s->arena, bending->cf, 3),
+                  number_text(s->arena, bending->cr, 2));
+    if (bd->member->wood != WOOD_SAWN)
+        buffer_printf(&text, ", CV %s", number_text(s->arena, bending->cv, 3));
+    buffer_printf(&text, ", CL %s (lu %s, width of one ply)", number_text(s->arena, bending->cl, 3),
+                  length_tape(s->arena, length_from_inches(lu)));
+    if (bending->rb > 50)
+        buffer_printf(&text, "; RB %s is beyond 50 (NDS 2018 3.3.3.7)", number_text(s->arena, bending->rb, 1));
+    if (bending->cf <= 0)
+        buffer_add(&text, "; the grade is not for this width");
+    return buffer_text(&text);
+}
+
+static struct check bending_check(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                                  const struct combination *combo, const struct beam_result *result)
+{
+    struct wood_piece wood = piece(bd);
+    double lu = unbraced_length(bd);
+    double cr = decimal_value(bd->beam->repetitive_factor.decimal);
+    struct wood_bending bending = wood_bending(&wood, combo->cd, cr, lu, loading_of(at, lu), at->span_in);
+    struct check check = check_of("bending", "NDS 2018 3.3.1, 3.3.3", fabs(result->moment.value) / wood_modulus(&wood),
+                                  bending.fb, "psi");
+    check.at_in = result->moment.at_in + at->offset_in;
+    check.note = bending_note(s, bd, &bending, lu, combo->cd);
+    return check;
+}
+
+static struct check shear_check(const struct beam_design *bd, const struct beam_case *at,
+                                const struct combination *combo, const struct beam_result *result)
+{
+    struct wood_piece wood = piece(bd);
+    struct check check = check_of("shear", "NDS 2018 3.4.2", 1.5 * fabs(result->shear.value) / wood_area(&wood),
+                                  bd->member->values->fv * combo->cd, "psi");
+    check.at_in = result->shear.at_in + at->offset_in;
+    check.note = needs_hangers(bd->beam) ? "V reduction: none, side-loaded" : "V reduction: none";
+    return check;
+}
+
+static double sag_in(const struct beam_design *bd, const struct beam_result *result)
+{
+    struct wood_piece wood = piece(bd);
+    return result->sag.value / (modulus_of(bd) * wood_inertia(&wood));
+}
+
+static int limit_or(const struct count_value *limit, int otherwise)
+{
+    return limit->count > 0 ? limit->count : otherwise;
+}
+
+static struct check live_deflection(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                                    const struct combination *combo)
+{
+    double factor[LOAD_SOURCES];
+    memcpy(factor, combo->factor, sizeof factor);
+    factor[LOAD_DEAD] = 0;
+    struct beam_result result = beam_solve(at->span_in, at->load, at->count, factor);
+    int limit = limit_or(&bd->beam->live_limit, 360);
+    struct check check = check_of("live deflection", "NDS 2018 3.5.1", sag_in(bd, &result), at->span_in / limit, "in");
+    check.at_in = result.sag.at_in + at->offset_in;
+    check.note = arena_printf(s->arena, "without dead load; limit L/%d", limit);
+    return check;
+}
+
+static bool is_green(const struct member *member)
+{
+    return member->moisture && name_same(member->moisture, "green");
+}
+
+static struct check total_deflection(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                                     const struct combination *combo)
+{
+    double factor[LOAD_SOURCES], creep = wood_kcr(is_green(bd->member));
+    memcpy(factor, combo->factor, sizeof factor);
+    factor[LOAD_DEAD] *= creep;
+    struct beam_result result = beam_solve(at->span_in, at->load, at->count, factor);
+    int limit = limit_or(&bd->beam->total_limit, 240);
+    struct check check = check_of("total deflection", "NDS 2018 3.5.2", sag_in(bd, &result), at->span_in / limit, "in");
+    check.at_in = result.sag.at_in + at->offset_in;
+    check.note = arena_printf(s->arena, "Kcr %s on dead load; limit L/%d", number_text(s->arena, creep, 1), limit);
+    return check;
+}
+
+static void keep_in(struct check *worst, struct check next, const struct combination *combo)
+{
+    next.combination = combo->name;
+    check_worse(worst, next);
+}
+
+/* Limits of what the program offers without an engineer (common practice, no source). */
+enum { SPAN_MOST_FT = 20, REACTION_MOST_LB = 10000 };
+
+static void check_limits(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                         struct member_checks *checks)
+{
+    const char *id = checks->id;
+    const struct place *place = place_of(bd->beam->clear_span.at, &bd->beam->head);
+    struct check span = check_of("span for the engineer", "limit of this program",
+                                 length_feet(bd->beam->clear_span.length), SPAN_MOST_FT, "ft");
+    if (span.ratio > 1 + 1e-9) {
+        engineer(s, place,
+                 arena_printf(s->arena, "%s spans more than %d ft: an engineer must size it", id, SPAN_MOST_FT));
+        checks_add(s, checks, span);
+    }
+    struct check reaction = {0};
+    for (size_t i = 0; i < s->combo_count; i++)
+        for (int end = 0; end < 2; end++)
+            if (combo_applies(&s->combo[i], &at->present))
+                keep_in(&reaction,
+                        check_of("reaction for the engineer", "limit of this program",
+                                 combined(&s->combo[i], &bd->end_lb[end]), REACTION_MOST_LB, "lb"),
+                        &s->combo[i]);
+    if (reaction.ratio > 1 + 1e-9) {
+        engineer(s, place,
+                 arena_printf(s->arena,
+                              "a support of %s carries more than 10,000 lb: an engineer must see "
+                              "it down to the ground",
+                              id));
+        checks_add(s, checks, reaction);
+    }
+}
+
+bool beam_member_check(struct sizing *s, size_t index)
+{
+    const struct beam_design *bd = &s->design->beams[index];
+    struct member_checks *checks =
+        checks_new(s, head_name(s->arena, KIND_BEAM, &bd->beam->head), member_text(s->arena, bd->member, bd->plies));
+    checks->specified = bd->beam->specified_by.at != NULL;
+    checks->unverified = !bd->member->values->seen;
+    struct beam_case at = beam_case_of(s, index);
+    struct check bending = {0}, shear = {0}, live = {0}, total = {0};
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        if (!combo_applies(combo, &at.present))
+            continue;
+        struct beam_result result = beam_solve(at.span_in, at.load, at.count, combo->factor);
+        keep_in(&bending, bending_check(s, bd, &at, combo, &result), combo);
+        keep_in(&shear, shear_check(bd, &at, combo, &result), combo);
+        keep_in(&live, live_deflection(s, bd, &at, combo), combo);
+        keep_in(&total, total_deflection(s, bd, &at, combo), combo);
+    }
+    checks_add(s, checks, bending);
+    checks_add(s, checks, shear);
+    checks_add(s, checks, live);
+    checks_add(s, checks, total);
+    if (!checks->specified)
+        check_limits(s, bd, &at, checks);
+    return checks_close(s, checks, place_of(bd->beam->member.at, &bd->beam->head));
+}

@@ -1,0 +1,127 @@
+/* The list of checks of a member, and the lists of what was assumed and left out. */
+#include "size.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "sawbill/text.h"
+
+char *ratio_text(struct arena *arena, double ratio)
+{
+    if (isnan(ratio))
+        return arena_strdup(arena, "no ratio");
+    if (ratio > 1e9)
+        return arena_strdup(arena, "no capacity");
+    /* Snapped first, so that 1 with the dust of floating point on it stays 1.00. */
+    double hundredths = ceil(ratio * 100 - 1e-7);
+    long whole = hundredths > 0 ? (long)hundredths : 0;
+    return arena_printf(arena, "%ld.%02ld", whole / 100, whole % 100);
+}
+
+struct member_checks *checks_new(struct sizing *s, const char *id, const char *member)
+{
+    struct design *design = s->design;
+    struct member_checks *checks = arena_alloc(s->arena, sizeof *checks);
+    *checks = (struct member_checks){.id = id, .member = member, .passes = true};
+    design->members =
+        arena_more(s->arena, design->members, design->member_count, &s->member_capacity, sizeof *design->members);
+    design->members[design->member_count++] = checks;
+    return checks;
+}
+
+struct check check_of(const char *name, const char *clause, double demand, double capacity, const char *unit)
+{
+    struct check check = {.name = name,
+                          .clause = clause,
+                          .combination = "",
+                          .at_in = NAN,
+                          .demand = demand,
+                          .capacity = capacity,
+                          .unit = unit};
+    check.ratio = capacity > 0 ? demand / capacity : (demand > 0 ? INFINITY : 0);
+    return check;
+}
+
+void check_worse(struct check *worst, struct check next)
+{
+    if (!worst->name || next.ratio > worst->ratio)
+        *worst = next;
+}
+
+void checks_add(struct sizing *s, struct member_checks *checks, struct check check)
+{
+    if (!check.name)
+        return;
+    checks->check = arena_more(s->arena, checks->check, checks->count, &checks->capacity, sizeof *checks->check);
+    checks->check[checks->count++] = check;
+}
+
+/* 1 with the dust of floating point on it still holds: the same snap as ratio_text(). */
+static bool holds(const struct check *check)
+{
+    return check->ratio <= 1 + 1e-9;
+}
+
+static void say_fails(struct sizing *s, const struct member_checks *checks, const struct check *check,
+                      const struct place *at)
+{
+    const char *combination = *check->combination ? arena_printf(s->arena, " (%s)", check->combination) : "";
+    const char *note = check->note ? arena_printf(s->arena, ": %s", check->note) : "";
+    if (checks->specified)
+        diag_add(s->diags, DIAG_S004, at, "%s, as specified by the engineer: our check of %s gives %s%s; ask him",
+                 checks->id, check->name, ratio_text(s->arena, check->ratio), combination);
+    else
+        diag_add(s->diags, DIAG_S002, at, "%s fails in %s: ratio %s%s%s", checks->id, check->name,
+                 ratio_text(s->arena, check->ratio), combination, note);
+}
+
+bool checks_close(struct sizing *s, struct member_checks *checks, const struct place *at)
+{
+    struct check *worst = NULL;
+    checks->passes = true;
+    for (size_t i = 0; i < checks->count; i++) {
+        struct check *check = &checks->check[i];
+        if (!worst || check->ratio > worst->ratio)
+            worst = check;
+        if (holds(check))
+            continue;
+        checks->passes = false;
+        say_fails(s, checks, check, at);
+    }
+    if (worst)
+        worst->governs = true;
+    return checks->passes;
+}
+
+static void add_once(struct sizing *s, const char ***list, size_t *count, size_t *capacity, const char *text)
+{
+    for (size_t i = 0; i < *count; i++)
+        if (!strcmp((*list)[i], text))
+            return;
+    *list = arena_more(s->arena, *list, *count, capacity, sizeof **list);
+    (*list)[(*count)++] = text;
+}
+
+void basis_add(struct sizing *s, const char *text)
+{
+    struct design *design = s->design;
+    add_once(s, &design->basis, &design->basis_count, &design->basis_capacity, text);
+}
+
+void unchecked_add(struct sizing *s, const char *text)
+{
+    struct design *design = s->design;
+    add_once(s, &design->unchecked, &design->unchecked_count, &design->unchecked_capacity, text);
+}
+
+void path_add(struct sizing *s, const char *from, const char *to, double at_in, struct loads lb)
+{
+    struct design *design = s->design;
+    design->path = arena_more(s->arena, design->path, design->path_count, &design->path_capacity, sizeof *design->path);
+    design->path[design->path_count++] = (struct path_step){.from = from, .to = to, .at_in = at_in, .lb = lb};
+}
+
+void engineer(struct sizing *s, const struct place *at, const char *text)
+{
+    diag_add(s->diags, DIAG_S004, at, "%s", text);
+}

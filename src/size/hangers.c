@@ -1,0 +1,94 @@
+/* Which listed hanger fits a member and holds its load. */
+#include "size.h"
+
+#include <math.h>
+
+bool hanger_fits(const struct hanger *hanger, const struct hanger_need *need)
+{
+    static const double tape = 1.0 / 64; /* what a rule cannot show does not decide */
+    if (hanger->kind != CONNECTOR_HANGER)
+        return false;
+    if (need->width_in < length_inches(hanger->width_from) - tape ||
+        need->width_in > length_inches(hanger->width_to) + tape)
+        return false;
+    if (need->depth_in < length_inches(hanger->depth_from) - tape ||
+        need->depth_in > length_inches(hanger->depth_to) + tape)
+        return false;
+    return need->carrier_in <= 0 || need->carrier_in >= length_inches(hanger->carrier_least) - tape;
+}
+
+/* Columns of the listing: 1.0, 1.15, 1.25, 1.6.  CD 0.9 lessens the value at 1.0; a longer one is never scaled up. */
+double listed_load(const struct hanger *hanger, double cd)
+{
+    static const double duration[] = {1.0, 1.15, 1.25, 1.6};
+    if (cd < 1.0)
+        return cd * hanger->load[0];
+    for (size_t i = 0; i < sizeof duration / sizeof *duration; i++)
+        if (fabs(cd - duration[i]) < 1e-9)
+            return hanger->load[i];
+    return NAN;
+}
+
+struct check hanger_check(const struct sizing *s, const struct hanger *hanger, const struct loads *lb, const char *name)
+{
+    struct check worst = {0};
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        if (!combo_applies(combo, lb))
+            continue;
+        double listed = listed_load(hanger, combo->cd);
+        struct check check =
+            check_of(name, "NDS 2018 11.1.1.3, listed load", combined(combo, lb), isnan(listed) ? 0 : listed, "lb");
+        check.combination = combo->name;
+        if (isnan(listed))
+            check.note = arena_printf(s->arena, "%s: no listed load at this duration", hanger->code);
+        else
+            check.note = hanger->code;
+        check_worse(&worst, check);
+    }
+    return worst;
+}
+
+static double price_of_one(const struct catalog *catalog, const char *item)
+{
+    const struct price *price = item ? catalog_cheapest(catalog, item) : NULL;
+    return price && price->pack > 0 ? money_dollars(price->price) / decimal_value(price->pack) : INFINITY;
+}
+
+static double price_of_nails(const struct catalog *catalog, const char *code, int count)
+{
+    const struct fastener *nail = code ? catalog_fastener(catalog, code) : NULL;
+    if (!nail || count == 0)
+        return 0;
+    double per_lb = price_of_one(catalog, nail->item);
+    return nail->count_per_lb > 0 ? count * per_lb / nail->count_per_lb : count * per_lb;
+}
+
+static double price_of_hanger(const struct catalog *catalog, const struct hanger *hanger)
+{
+    return price_of_one(catalog, hanger->item) + price_of_nails(catalog, hanger->carrier_nail, hanger->carrier_count) +
+           price_of_nails(catalog, hanger->member_nail, hanger->member_count);
+}
+
+size_t hangers_sorted(struct sizing *s, const struct hanger_need *need, const struct hanger ***out)
+{
+    const struct catalog *catalog = s->catalog;
+    const struct hanger **list = arena_array(s->arena, catalog->hanger_count, sizeof *list);
+    double *price = arena_array(s->arena, catalog->hanger_count, sizeof *price);
+    size_t count = 0;
+    for (size_t i = 0; i < catalog->hanger_count; i++) {
+        const struct hanger *hanger = &catalog->hangers[i];
+        if (!hanger_fits(hanger, need))
+            continue;
+        double cost = price_of_hanger(catalog, hanger);
+        size_t at = count++;
+        for (; at > 0 && price[at - 1] > cost; at--) { /* equal prices keep the order of the file */
+            price[at] = price[at - 1];
+            list[at] = list[at - 1];
+        }
+        price[at] = cost;
+        list[at] = hanger;
+    }
+    *out = list;
+    return count;
+}

@@ -1,0 +1,229 @@
+/* Joists of one side of a beam: where they are, what each end brings, its hanger, its tie across the beam. */
+#include "size.h"
+
+#include <math.h>
+
+static void joist_size(struct joist_design *jd)
+{
+    length_t width = 0, depth = 0;
+    joist_book_size(jd->joists->size.text, &width, &depth);
+    jd->width = jd->joists->measured_width.at ? jd->joists->measured_width.length : width;
+    jd->depth = jd->joists->measured_depth.at ? jd->joists->measured_depth.length : depth;
+}
+
+/* Places from end 1 of the beam. */
+static void fill_places(struct sizing *s, struct joist_design *jd, length_t cut_length)
+{
+    const struct joists *joists = jd->joists;
+    jd->count = 0;
+    if (joists->at.count > 0) {
+        jd->place = arena_array(s->arena, joists->at.count, sizeof *jd->place);
+        for (size_t i = 0; i < joists->at.count; i++)
+            jd->place[jd->count++] = joists->at.item[i];
+        return;
+    }
+    length_t spacing = joists->spacing.length;
+    if (spacing <= 0)
+        return;
+    length_t from = joists->from.at ? joists->from.length : 0, to = joists->to.at ? joists->to.length : cut_length;
+    length_t shift = jd->side == 1 && joists->over_the_wall.choice == OVER_LAPPED ? jd->width : 0;
+    length_t at = (joists->first_joist.at ? joists->first_joist.length : from + spacing) + shift;
+    if (to > cut_length)
+        to = cut_length;
+    size_t capacity = 0;
+    for (; at <= to; at += spacing) {
+        if (at < from)
+            continue;
+        jd->place = arena_more(s->arena, jd->place, jd->count, &capacity, sizeof *jd->place);
+        jd->place[jd->count++] = at;
+    }
+}
+
+/* Width of floor that one joist holds: the spacing, or the widest gap where they wander. */
+static double joist_spacing_ft(const struct joist_design *jd)
+{
+    double spacing = length_feet(jd->joists->spacing.length);
+    if (jd->joists->at.count == 0)
+        return spacing;
+    for (size_t i = 1; i < jd->count; i++)
+        spacing = fmax(spacing, fabs(length_feet(jd->place[i] - jd->place[i - 1])));
+    return spacing;
+}
+
+void joists_place(struct sizing *s, struct joist_design *jd)
+{
+    size_t beam = (size_t)(jd->beam - s->job->beams);
+    struct loads psf = area_psf(s, area_of(s->job, &jd->joists->area));
+    joist_size(jd);
+    jd->place = NULL;
+    fill_places(s, jd, s->design->beams[beam].cut_length);
+    jd->reaction_span_ft = length_feet(jd->joists->run.length) / 2;
+    jd->line_plf = loads_plus(loads_times(psf, jd->reaction_span_ft), s->share[beam][jd->side]);
+    jd->end_lb = loads_times(jd->line_plf, joist_spacing_ft(jd));
+}
+
+/* Joists that run on over a dropped beam bring more than half their run: by the theorem of three moments, with run A
+ * and B, M = (wA A^3 + wB B^3) / (8 (A + B)) over the beam, and M / run more on each side. */
+static void share_continuous(struct sizing *s, size_t beam)
+{
+    const struct joist_design *side[2] = {s->design->beams[beam].side[0], s->design->beams[beam].side[1]};
+    if (!side[0] || !side[1] || needs_hangers(&s->job->beams[beam]))
+        return;
+    if (side[0]->joists->over_the_wall.choice != OVER_CONTINUOUS &&
+        side[1]->joists->over_the_wall.choice != OVER_CONTINUOUS)
+        return;
+    double run[2];
+    struct loads moment = {0};
+    for (int k = 0; k < 2; k++) {
+        run[k] = length_feet(side[k]->joists->run.length);
+        struct loads psf = area_psf(s, area_of(s->job, &side[k]->joists->area));
+        moment = loads_plus(moment, loads_times(psf, pow(run[k], 3)));
+    }
+    moment = loads_times(moment, 1 / (8 * (run[0] + run[1])));
+    for (int k = 0; k < 2; k++)
+        s->share[beam][k] = loads_times(moment, 1 / run[k]);
+    basis_add(s, arena_printf(s->arena,
+                              "%s: the joists run on over it; reaction by the theorem of three moments, more than half "
+                              "of each run",
+                              head_name(s->arena, KIND_BEAM, &s->job->beams[beam].head)));
+}
+
+void joist_shares(struct sizing *s)
+{
+    for (size_t i = 0; i < s->job->beam_count; i++)
+        share_continuous(s, i);
+}
+
+/* The cheapest hanger that fits and holds; else the check of the best that fits, or of none. */
+static struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
+                                  const struct hanger **out)
+{
+    const struct hanger **list;
+    size_t count = hangers_sorted(s, need, &list);
+    struct check best = {0};
+    *out = NULL;
+    for (size_t i = 0; i < count; i++) {
+        struct check check = hanger_check(s, list[i], &need->lb, name);
+        if (check.ratio <= 1 + 1e-9) {
+            *out = list[i];
+            return check;
+        }
+        if (!best.name || check.ratio < best.ratio)
+            best = check;
+    }
+    if (best.name)
+        return best;
+    best = check_of(name, "NDS 2018 11.1.1.3, listed load", fmax(loads_sum(need->lb), 1), 0, "lb");
+    best.note = arena_printf(s->arena, "no hanger in hangers.csv fits a member %s wide and %s deep",
+                             length_tape(s->arena, length_from_inches(need->width_in)),
+                             length_tape(s->arena, length_from_inches(need->depth_in)));
+    return best;
+}
+
+static size_t count_doubled(const struct joist_design *jd)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < jd->joists->doubled_at.count; i++)
+        for (size_t k = 0; k < jd->count; k++)
+            if (jd->place[k] == jd->joists->doubled_at.item[i]) {
+                count++;
+                break;
+            }
+    return count;
+}
+
+static void check_hangers(struct sizing *s, struct joist_design *jd, struct member_checks *checks)
+{
+    size_t beam = (size_t)(jd->beam - s->job->beams);
+    struct hanger_need need = {.width_in = length_inches(jd->width),
+                               .depth_in = length_inches(jd->depth),
+                               .carrier_in = s->width_in[beam],
+                               .lb = jd->end_lb};
+    jd->hanger = NULL;
+    jd->doubled_hanger = NULL;
+    jd->doubled_count = count_doubled(jd);
+    if (!needs_hangers(jd->beam))
+        return;
+    checks_add(s, checks, choose_hanger(s, &need, "joist hanger", &jd->hanger));
+    if (jd->doubled_count == 0)
+        return;
+    need.width_in *= 2;
+    checks_add(s, checks, choose_hanger(s, &need, "hanger of a doubled joist", &jd->doubled_hanger));
+}
+
+/* Thrust of rafters that nothing but these joists holds together: T = w s L / (4 p) for each pair (statics of a three
+ * hinged frame), w on plan, s joist spacing, L roof span, p rise over run. */
+static struct check thrust_check(struct sizing *s, const struct joist_design *jd, const struct hanger *strap)
+{
+    const struct roof *roof = &s->job->roof;
+    struct loads psf = area_psf(s, area_of(s->job, &roof->area));
+    double p = roof->pitch.run > 0 ? roof->pitch.rise / roof->pitch.run : 0, spacing = joist_spacing_ft(jd);
+    struct check worst = {0};
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        if (!combo_applies(combo, &psf))
+            continue;
+        double pull = p > 0 ? combined(combo, &psf) * spacing * length_feet(roof->span.length) / (4 * p) : INFINITY;
+        double listed = strap ? listed_load(strap, combo->cd) : 0;
+        struct check check =
+            check_of("thrust tie", "IRC 2021 R802.5.2; T = w s L/(4 p)", pull, isnan(listed) ? 0 : listed, "lb");
+        check.combination = combo->name;
+        check.note = !strap          ? "no strap is named: the cut joists no longer tie the rafters"
+                     : isnan(listed) ? "no listed load at this duration"
+                                     : strap->code;
+        check_worse(&worst, check);
+    }
+    return worst;
+}
+
+static bool ties_cut(const struct sizing *s, const struct joist_design *jd)
+{
+    return s->job->has_roof && s->job->roof.frame.choice == FRAME_RIDGE_BOARD &&
+           jd->joists->ties_the_roof.choice == YES && needs_hangers(jd->beam);
+}
+
+static const struct hanger *strap_named(struct sizing *s, const struct joists *joists)
+{
+    if (!joists->tie_strap.text || !*joists->tie_strap.text)
+        return NULL;
+    const struct hanger *strap = catalog_hanger(s->catalog, joists->tie_strap.text);
+    if (strap && strap->kind == CONNECTOR_STRAP)
+        return strap;
+    diag_add(s->diags, DIAG_C006, place_of(joists->tie_strap.at, &joists->head),
+             "'%s' is not the code of a strap in hangers.csv", joists->tie_strap.text);
+    return NULL;
+}
+
+/* One strap a tied pair: a pair that both sides tie is counted on side A. */
+static void check_ties(struct sizing *s, struct joist_design *jd, struct member_checks *checks)
+{
+    jd->strap = NULL;
+    jd->tied_pairs = 0;
+    if (!ties_cut(s, jd))
+        return;
+    const char *name = head_name(s->arena, KIND_JOISTS, &jd->joists->head);
+    if (jd->joists->tie_engineer.text && *jd->joists->tie_engineer.text) {
+        unchecked_add(s, arena_printf(s->arena, "not checked: the roof tie of %s, by the engineer (%s)", name,
+                                      jd->joists->tie_engineer.text));
+        return;
+    }
+    jd->strap = strap_named(s, jd->joists);
+    checks_add(s, checks, thrust_check(s, jd, jd->strap));
+    const struct joist_design *a = s->design->beams[jd->beam - s->job->beams].side[0];
+    if (jd->side == 0 || !a || a->joists->ties_the_roof.choice != YES)
+        jd->tied_pairs = jd->count;
+}
+
+bool joists_check(struct sizing *s, struct joist_design *jd)
+{
+    const char *name = head_name(s->arena, KIND_JOISTS, &jd->joists->head);
+    const char *id = arena_printf(s->arena, "%s on %s, side %c", name, head_name(s->arena, KIND_BEAM, &jd->beam->head),
+                                  jd->side ? 'B' : 'A');
+    if (!needs_hangers(jd->beam) && !ties_cut(s, jd))
+        return true;
+    struct member_checks *checks =
+        checks_new(s, id, jd->joists->size.text ? jd->joists->size.text : "joists, size by the tape");
+    check_hangers(s, jd, checks);
+    check_ties(s, jd, checks);
+    return checks_close(s, checks, &jd->joists->head.at);
+}

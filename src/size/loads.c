@@ -1,0 +1,217 @@
+/* The load stack of a beam: everything on it, by source, each thing once. */
+#include "size.h"
+
+#include <math.h>
+
+/* ASCE 7 flat roof snow of ground snow: 0.7 Ce Ct Is, all three 1.0. */
+static const double roof_of_ground_snow = 0.7;
+
+const struct area *area_of(const struct job *job, const struct ref_value *ref)
+{
+    return ref->at && ref->kind == KIND_AREA && ref->index < job->area_count ? &job->areas[ref->index] : NULL;
+}
+
+static bool is_strength(const struct area *area)
+{
+    return area->snow_level.choice == LEVEL_STRENGTH;
+}
+
+/* Snow as the combinations of this job take it.  Unanswered questions are read the heavier way: on the roof (not
+ * lessened to it) and allowable (not lessened by 0.7); the job has asked. */
+static double snow_psf(const struct sizing *s, const struct area *area)
+{
+    double psf = quantity_value(area->snow.quantity);
+    if (area->snow_is.choice == SNOW_ON_GROUND)
+        psf *= roof_of_ground_snow;
+    if (s->strength && !is_strength(area))
+        psf /= 0.7; /* the combinations multiply by 0.7 what is at strength level: this is not */
+    return psf;
+}
+
+struct loads area_psf(const struct sizing *s, const struct area *area)
+{
+    struct loads psf = {0};
+    if (!area)
+        return psf;
+    psf.of[LOAD_DEAD] = quantity_value(area->dead.quantity);
+    psf.of[area->live_is.choice == LIVE_ROOF ? LOAD_ROOF_LIVE : LOAD_LIVE] = quantity_value(area->live.quantity);
+    psf.of[LOAD_SNOW] = snow_psf(s, area);
+    return psf;
+}
+
+static struct placed *stack_add(struct sizing *s, struct stack *stack, const char *from)
+{
+    stack->item = arena_more(s->arena, stack->item, stack->count, &stack->capacity, sizeof *stack->item);
+    struct placed *placed = &stack->item[stack->count++];
+    *placed = (struct placed){.from = from};
+    return placed;
+}
+
+static void add_line(struct sizing *s, struct stack *stack, const char *from, double from_in, double to_in,
+                     struct loads plf)
+{
+    if (to_in > from_in && loads_sum(plf) != 0)
+        stack_add(s, stack, from)->load =
+            (struct beam_load){.from_in = from_in, .to_in = to_in, .amount = loads_times(plf, 1.0 / 12)};
+}
+
+static void add_point(struct sizing *s, struct stack *stack, const char *from, double at_in, struct loads lb)
+{
+    stack_add(s, stack, from)->load = (struct beam_load){.point = true, .from_in = at_in, .to_in = at_in, .amount = lb};
+}
+
+static double inches_or(const struct length_value *value, double otherwise)
+{
+    return value->at ? length_inches(value->length) : otherwise;
+}
+
+static void add_joists(struct sizing *s, size_t beam, const struct joist_design *jd)
+{
+    double end = length_inches(s->design->beams[beam].cut_length);
+    const struct joists *joists = jd->joists;
+    add_line(s, &s->stack[beam], head_name(s->arena, KIND_JOISTS, &joists->head), inches_or(&joists->from, 0),
+             fmin(inches_or(&joists->to, end), end), jd->line_plf);
+}
+
+/* Pounds, or pounds a foot, of a load as written; or of the area that it carries. */
+static struct loads load_amount(const struct sizing *s, const struct load *load)
+{
+    const struct area *area = area_of(s->job, &load->area);
+    if (load->carries.at && area)
+        return loads_times(area_psf(s, area), quantity_value(load->carries.quantity));
+    struct loads amount = {0};
+    bool roof = area && area->live_is.choice == LIVE_ROOF;
+    amount.of[LOAD_DEAD] = quantity_value(load->dead.quantity);
+    amount.of[roof ? LOAD_ROOF_LIVE : LOAD_LIVE] = quantity_value(load->live.quantity);
+    amount.of[LOAD_SNOW] = quantity_value(load->snow.quantity);
+    return amount;
+}
+
+static void add_load(struct sizing *s, size_t beam, const struct load *load)
+{
+    struct stack *stack = &s->stack[beam];
+    const char *name = head_name(s->arena, KIND_LOAD, &load->head);
+    struct loads amount = load_amount(s, load);
+    if (load->at.at) {
+        add_point(s, stack, name, length_inches(load->at.length), amount);
+        return;
+    }
+    double from = inches_or(&load->from, 0);
+    double to = inches_or(&load->to, length_inches(s->design->beams[beam].cut_length));
+    if (load->carries.at && to > from)
+        amount = loads_times(amount, 12 / (to - from)); /* lb of the area spread over the length: plf */
+    add_line(s, stack, name, from, to, amount);
+}
+
+static void add_wall(struct sizing *s, size_t beam, const struct wall *wall)
+{
+    double end = length_inches(s->design->beams[beam].cut_length), from = inches_or(&wall->from, 0);
+    double to = inches_or(&wall->to, wall->length.at ? from + length_inches(wall->length.length) : end);
+    struct loads plf = {{quantity_value(wall->weight.quantity) * length_feet(wall->height.length), 0, 0, 0}};
+    /* a wall longer than the beam stands on what is beside it, too */
+    add_line(s, &s->stack[beam], head_name(s->arena, KIND_WALL, &wall->head), fmax(from, 0), fmin(to, end), plf);
+}
+
+static void add_braces(struct sizing *s, size_t beam)
+{
+    const struct roof *roof = &s->job->roof;
+    if (!s->job->has_roof || !roof->braces_on.at || roof->braces_on.index != beam)
+        return;
+    struct loads psf = area_psf(s, area_of(s->job, &roof->area));
+    for (size_t i = 0; i < roof->braces.count; i++) {
+        double at = length_inches(roof->braces.item[i].at);
+        add_point(s, &s->stack[beam], arena_printf(s->arena, "roof brace %zu", i + 1), at,
+                  loads_times(psf, roof->braces.item[i].sqft));
+    }
+}
+
+static bool above_names(const struct beam *beam, enum kind kind, size_t index)
+{
+    for (size_t i = 0; i < beam->above.count; i++)
+        if (beam->above.item[i].kind == kind && beam->above.item[i].index == index)
+            return true;
+    return false;
+}
+
+static bool stands_on(const struct ref_value *on, const struct beam *beam, size_t index, enum kind kind, size_t which)
+{
+    if (on->at)
+        return on->kind == KIND_BEAM && on->index == index;
+    return above_names(beam, kind, which);
+}
+
+/* Beams that hang on this one were sized before it: their reactions are known. */
+static void add_hung_beams(struct sizing *s, size_t beam)
+{
+    for (size_t i = 0; i < s->job->beam_count; i++)
+        for (int end = 0; end < 2; end++) {
+            const struct beam_end *at = &s->job->beams[i].end_[end];
+            if (at->kind != END_BEAM || at->ref.index != beam)
+                continue;
+            const char *name =
+                arena_printf(s->arena, "%s, end %d", head_name(s->arena, KIND_BEAM, &s->job->beams[i].head), end + 1);
+            add_point(s, &s->stack[beam], name, length_inches(at->at_length), s->design->beams[i].end_lb[end]);
+        }
+}
+
+void stack_fill(struct sizing *s, size_t index)
+{
+    const struct beam_design *bd = &s->design->beams[index];
+    s->stack[index].count = 0;
+    for (int side = 0; side < 2; side++)
+        if (bd->side[side])
+            add_joists(s, index, bd->side[side]);
+    for (size_t i = 0; i < s->job->load_count; i++)
+        if (stands_on(&s->job->loads[i].on, bd->beam, index, KIND_LOAD, i))
+            add_load(s, index, &s->job->loads[i]);
+    for (size_t i = 0; i < s->job->wall_count; i++)
+        if (stands_on(&s->job->walls[i].on, bd->beam, index, KIND_WALL, i))
+            add_wall(s, index, &s->job->walls[i]);
+    add_braces(s, index);
+    add_hung_beams(s, index);
+    struct loads own = {{bd->weight_plf, 0, 0, 0}};
+    add_line(s, &s->stack[index],
+             arena_printf(s->arena, "own weight of %s", head_name(s->arena, KIND_BEAM, &bd->beam->head)), 0,
+             length_inches(bd->cut_length), own);
+}
+
+static void fault_beyond(struct sizing *s, const struct beam_design *bd, const char *what, length_t at,
+                         const struct place *place)
+{
+    if (at < 0 || at > bd->cut_length)
+        diag_add(s->diags, DIAG_S001, place, "%s at %s lies beyond the ends of %s, which is %s long", what,
+                 length_tape(s->arena, at), head_name(s->arena, KIND_BEAM, &bd->beam->head),
+                 length_tape(s->arena, bd->cut_length));
+}
+
+static void check_load_places(struct sizing *s, size_t index, const struct beam_design *bd)
+{
+    for (size_t i = 0; i < s->job->load_count; i++) {
+        const struct load *load = &s->job->loads[i];
+        if (!stands_on(&load->on, bd->beam, index, KIND_LOAD, i))
+            continue;
+        const char *name = head_name(s->arena, KIND_LOAD, &load->head);
+        const struct length_value *place[] = {&load->at, &load->from, &load->to};
+        for (size_t k = 0; k < sizeof place / sizeof *place; k++)
+            if (place[k]->at)
+                fault_beyond(s, bd, name, place[k]->length, &place[k]->at->at);
+    }
+}
+
+void stack_check(struct sizing *s, size_t index)
+{
+    const struct beam_design *bd = &s->design->beams[index];
+    check_load_places(s, index, bd);
+    const struct roof *roof = &s->job->roof;
+    if (s->job->has_roof && roof->braces_on.at && roof->braces_on.index == index)
+        for (size_t i = 0; i < roof->braces.count; i++)
+            fault_beyond(s, bd, arena_printf(s->arena, "roof brace %zu", i + 1), roof->braces.item[i].at,
+                         place_of(roof->braces.at, &roof->head));
+    for (size_t i = 0; i < s->job->beam_count; i++)
+        for (int end = 0; end < 2; end++) {
+            const struct beam_end *at = &s->job->beams[i].end_[end];
+            if (at->kind == END_BEAM && at->ref.index == index)
+                fault_beyond(s, bd, head_name(s->arena, KIND_BEAM, &s->job->beams[i].head), at->at_length,
+                             place_of(at->at, &s->job->beams[i].head));
+        }
+}

@@ -1,0 +1,205 @@
+/* Shore walls: what holds the house while the wall is out.
+ *
+ * A cut joist runs past its shore by the set-back a and is a cantilever there: by statics of a uniform load w on a run
+ * L, with supports at the far bearing and at the shore, the shore takes (w L / 2) L / (L - a) a foot. */
+#include "size.h"
+
+#include <math.h>
+
+#include "sawbill/text.h"
+
+static const struct beam *beam_over(const struct sizing *s, const struct shore *shore)
+{
+    for (size_t i = 0; i < shore->holds.count; i++) {
+        const struct ref_value *ref = &shore->holds.item[i];
+        if (ref->kind == KIND_BEAM)
+            return &s->job->beams[ref->index];
+        for (size_t b = 0; ref->kind == KIND_JOISTS && b < s->job->beam_count; b++)
+            for (int side = 0; side < 2; side++)
+                if (s->job->beams[b].joists[side].at && s->job->beams[b].joists[side].index == ref->index)
+                    return &s->job->beams[b];
+    }
+    return s->job->beam_count ? &s->job->beams[0] : NULL;
+}
+
+static length_t joist_spacing(const struct sizing *s, const struct shore *shore)
+{
+    for (size_t i = 0; i < shore->holds.count; i++)
+        if (shore->holds.item[i].kind == KIND_JOISTS && s->job->joists[shore->holds.item[i].index].spacing.length > 0)
+            return s->job->joists[shore->holds.item[i].index].spacing.length;
+    return 16 * LENGTH_INCH;
+}
+
+/* Default: clear span of the beam and one joist spacing beyond each end. */
+static length_t shore_length(const struct sizing *s, const struct shore *shore)
+{
+    if (shore->length.at)
+        return shore->length.length;
+    const struct beam *beam = beam_over(s, shore);
+    return beam ? beam->clear_span.length + 2 * joist_spacing(s, shore) : 0;
+}
+
+static int stud_count(length_t length, length_t spacing)
+{
+    return spacing > 0 ? (int)((length + spacing - 1) / spacing) + 1 : 0;
+}
+
+struct shore_load {
+    struct loads plf, point_lb; /* along the shore; what comes down in one place */
+    bool too_short;             /* a joist shorter than its set-back */
+};
+
+static void add_joists(struct sizing *s, const struct shore *shore, const struct joists *joists, struct shore_load *out)
+{
+    double run = length_feet(joists->run.length), back = length_feet(shore->set_back.length);
+    struct loads psf = area_psf(s, area_of(s->job, &joists->area));
+    if (back >= run) {
+        out->too_short = true;
+        return;
+    }
+    out->plf = loads_plus(out->plf, loads_times(psf, run / 2 * run / (run - back)));
+}
+
+/* Loads written for the beam's own place: the stack has them already as they will stand on it. */
+static void add_from_stack(struct sizing *s, const char *name, struct shore_load *out)
+{
+    bool found = false;
+    for (size_t b = 0; b < s->job->beam_count; b++)
+        for (size_t i = 0; i < s->stack[b].count; i++) {
+            const struct placed *placed = &s->stack[b].item[i];
+            if (!name_same(placed->from, name))
+                continue;
+            found = true;
+            if (placed->load.point)
+                out->point_lb = loads_plus(out->point_lb, placed->load.amount);
+            else
+                out->plf = loads_plus(out->plf, loads_times(placed->load.amount, 12));
+        }
+    if (!found)
+        unchecked_add(s, arena_printf(s->arena, "not checked: %s, held by a shore: what it weighs is not known", name));
+}
+
+static bool held_already(const struct shore *shore, enum kind kind, size_t index)
+{
+    for (size_t i = 0; i < shore->holds.count; i++)
+        if (shore->holds.item[i].kind == kind && shore->holds.item[i].index == index)
+            return true;
+    return false;
+}
+
+static struct shore_load gather(struct sizing *s, const struct shore *shore, size_t index)
+{
+    struct shore_load out = {0};
+    const struct job *job = s->job;
+    for (size_t i = 0; i < shore->holds.count; i++) {
+        const struct ref_value *ref = &shore->holds.item[i];
+        if (ref->kind == KIND_JOISTS)
+            add_joists(s, shore, &job->joists[ref->index], &out);
+        else if (ref->kind == KIND_LOAD)
+            add_from_stack(s, head_name(s->arena, KIND_LOAD, &job->loads[ref->index].head), &out);
+        else if (ref->kind == KIND_WALL)
+            add_from_stack(s, head_name(s->arena, KIND_WALL, &job->walls[ref->index].head), &out);
+        else
+            unchecked_add(
+                s, arena_printf(s->arena, "not checked: %s under %s", head_name(s->arena, KIND_SHORE, &shore->head),
+                                ref->kind == KIND_BEAM ? head_name(s->arena, KIND_BEAM, &job->beams[ref->index].head)
+                                                       : ref->id));
+    }
+    for (size_t i = 0; i < job->load_count; i++)
+        if (job->loads[i].held_by.at && job->loads[i].held_by.index == index && !held_already(shore, KIND_LOAD, i))
+            add_from_stack(s, head_name(s->arena, KIND_LOAD, &job->loads[i].head), &out);
+    return out;
+}
+
+/* Both axes; rows of braces shorten the weak one.  NDS 2018 3.7.1.4: le/d up to 75 during construction. */
+static struct wood_post stud_of(const struct shore_design *sd)
+{
+    double height = length_inches(sd->height);
+    return (struct wood_post){.piece = piece_of(sd->member, 1),
+                              .along_in = height,
+                              .across_in = height / (sd->brace_rows + 1),
+                              .most_slender = 75};
+}
+
+static const char *stud_note(struct sizing *s, const struct shore_design *sd, const struct wood_post_rating *rating,
+                             double cd)
+{
+    struct buffer text = {.arena = s->arena};
+    if (rating->fc_star <= 0)
+        return "the grade is not for this width";
+    buffer_printf(&text, "le/d %s, CP %s, CD %s, %d row%s of bracing; joists past it are cantilevers (statics)",
+                  number_text(s->arena, rating->slenderness, 1), number_text(s->arena, rating->cp, 3),
+                  number_text(s->arena, cd, 2), sd->brace_rows, sd->brace_rows == 1 ? "" : "s");
+    if (rating->too_slender)
+        buffer_add(&text, "; le/d is beyond 75 (3.7.1.4)");
+    return buffer_text(&text);
+}
+
+static void check_stud(struct sizing *s, struct shore_design *sd, const struct loads *lb, struct member_checks *checks)
+{
+    double cd = wood_cd_of_days(sd->shore->days.count);
+    struct wood_post stud = stud_of(sd);
+    struct wood_post_rating rating = wood_post_rate(&stud, cd);
+    struct check worst = {0}, plate = {0};
+    const struct member *plate_of = plate_member(s, NULL);
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        if (!combo_applies(combo, lb))
+            continue;
+        double demand = combined(combo, lb);
+        sd->stud_lb = fmax(sd->stud_lb, demand);
+        struct check check = check_of("shore stud", "NDS 2018 3.7.1", demand, rating.capacity_lb, "lb");
+        check.combination = combo->name;
+        check.note = stud_note(s, sd, &rating, cd);
+        check_worse(&worst, check);
+        if (!plate_of)
+            continue;
+        check = check_of("shore plate", "NDS 2018 3.10.2", demand / wood_area(&stud.piece), plate_of->values->fc_perp,
+                         "psi");
+        check.combination = combo->name;
+        check.note = plate_of->code;
+        check_worse(&plate, check);
+    }
+    checks_add(s, checks, worst);
+    checks_add(s, checks, plate);
+}
+
+static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
+{
+    const struct shore *shore = sd->shore;
+    const char *name = head_name(s->arena, KIND_SHORE, &shore->head);
+    struct shore_load load = gather(s, shore, index);
+    struct loads lb = loads_plus(loads_times(load.plf, length_feet(sd->spacing)), load.point_lb);
+    struct member_checks *checks = checks_new(s, name, member_text(s->arena, sd->member, 1));
+    checks->unverified = !sd->member->values->seen;
+    check_stud(s, sd, &lb, checks);
+    if (load.too_short) {
+        struct check back = check_of("set back", "statics", 1, 0, "");
+        back.note = "the shore stands beyond the far bearing of the joists";
+        checks_add(s, checks, back);
+    }
+    sd->passes = checks_close(s, checks, &shore->head.at);
+    const char *below = shore->stands_on.text && *shore->stands_on.text ? shore->stands_on.text : "not said";
+    unchecked_add(s, arena_printf(s->arena, "not checked: the floor under %s ('%s') and what carries it", name, below));
+    unchecked_add(s,
+                  arena_printf(s->arena, "not checked: the top plate of %s in bending where studs miss joists", name));
+    unchecked_add(s,
+                  arena_printf(s->arena, "not checked: old joists past %s, in bending and shear as cantilevers", name));
+}
+
+void shores_size(struct sizing *s)
+{
+    for (size_t i = 0; i < s->job->shore_count; i++) {
+        struct shore_design *sd = &s->design->shores[i];
+        const struct shore *shore = &s->job->shores[i];
+        sd->shore = shore;
+        sd->member = member_named(s, &shore->studs, &shore->head, KIND_SHORE);
+        sd->length = shore_length(s, shore);
+        sd->height = shore->height.length;
+        sd->spacing = shore->spacing.length > 0 ? shore->spacing.length : 16 * LENGTH_INCH;
+        sd->brace_rows = shore->brace_rows.count;
+        sd->studs = stud_count(sd->length, sd->spacing);
+        if (sd->member)
+            shore_size(s, sd, i);
+    }
+}

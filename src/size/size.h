@@ -1,0 +1,120 @@
+/* Inside the sizing stage: what its files share.  Nothing here is public. */
+#ifndef SAWBILL_SIZE_H
+#define SAWBILL_SIZE_H
+
+#include "sawbill/beam.h"
+#include "sawbill/design.h"
+#include "sawbill/wood.h"
+
+/* A load on a beam: places from end 1 of the wood, lb or lb per inch. */
+struct placed {
+    struct beam_load load;
+    const char *from; /* "joists north", "load chimney" */
+};
+struct stack {
+    struct placed *item;
+    size_t count, capacity;
+};
+struct sizing {
+    struct arena *arena;
+    const struct job *job;
+    const struct catalog *catalog;
+    const struct selection *selection;
+    struct diags *diags;
+    struct design *design;
+    size_t member_capacity;
+    const struct combination *combo;
+    size_t combo_count;
+    bool strength;            /* snow of the areas is at strength level: 0.7 S in the combinations */
+    struct stack *stack;      /* one a beam, in the order of job->beams */
+    double *width_in;         /* of each beam once its member is known, else 0 */
+    struct loads (*share)[2]; /* one a beam: extra of a continuous side over a dropped beam, plf */
+};
+
+/* combos.c */
+const struct combination *combinations(bool strength, size_t *count);
+double combined(const struct combination *combo, const struct loads *loads);
+/* Every transient source of the combination is there: else another combination says the same with its true CD. */
+bool combo_applies(const struct combination *combo, const struct loads *present);
+struct loads loads_plus(struct loads a, struct loads b);
+struct loads loads_times(struct loads a, double times);
+double loads_sum(struct loads a);
+
+/* checks.c */
+struct member_checks *checks_new(struct sizing *s, const char *id, const char *member);
+/* demand against capacity, without combination or place. */
+struct check check_of(const char *name, const char *clause, double demand, double capacity, const char *unit);
+void check_worse(struct check *worst, struct check next); /* keeps the greater ratio */
+void checks_add(struct sizing *s, struct member_checks *checks, struct check check);
+/* Names the governing check, says what fails at `at`; returns whether all hold. */
+bool checks_close(struct sizing *s, struct member_checks *checks, const struct place *at);
+void basis_add(struct sizing *s, const char *text);
+void unchecked_add(struct sizing *s, const char *text);
+void path_add(struct sizing *s, const char *from, const char *to, double at_in, struct loads lb);
+void engineer(struct sizing *s, const struct place *at, const char *text); /* S004 */
+
+/* loads.c */
+struct loads area_psf(const struct sizing *s, const struct area *area);
+const struct area *area_of(const struct job *job, const struct ref_value *ref);
+/* Fills the stack of a beam from the job; positions need bd->cut_length. */
+void stack_fill(struct sizing *s, size_t beam);
+/* Faults of places, once the beam is laid out. */
+void stack_check(struct sizing *s, size_t beam);
+
+/* joists.c */
+void joists_place(struct sizing *s, struct joist_design *jd);
+bool joists_check(struct sizing *s, struct joist_design *jd); /* hangers and ties */
+void joist_shares(struct sizing *s);                          /* continuous over a dropped beam */
+
+/* hangers.c */
+struct hanger_need {
+    double width_in, depth_in, carrier_in; /* carrier 0: not known */
+    struct loads lb;
+};
+bool hanger_fits(const struct hanger *hanger, const struct hanger_need *need);
+struct check hanger_check(const struct sizing *s, const struct hanger *hanger, const struct loads *lb,
+                          const char *name);
+/* Hangers that fit in size, the cheapest first (its nails with it; without a price: last). */
+size_t hangers_sorted(struct sizing *s, const struct hanger_need *need, const struct hanger ***out);
+double listed_load(const struct hanger *hanger, double cd); /* NAN: no load listed at this duration */
+
+/* members.c */
+const struct member *member_named(struct sizing *s, const struct text_value *text, const struct head *head,
+                                  enum kind kind);
+char *member_text(struct arena *arena, const struct member *member, int plies);
+bool joist_book_size(const char *size, length_t *width, length_t *depth);
+struct wood_piece piece_of(const struct member *member, int plies);
+bool needs_hangers(const struct beam *beam);
+
+/* bearing.c */
+/* Length of the support along the beam, and its width across (0: as wide as the beam). */
+struct support {
+    length_t along, across;
+    const struct post_design *post; /* one of these three, or a pocket */
+    const struct hanger *hanger;
+    const struct member *plate;
+};
+struct support support_of(const struct sizing *s, const struct beam *beam, int end);
+bool bearing_check(struct sizing *s, const struct beam_design *bd, int end);
+/* Plate of a wall, or of any wall: the weakest that the catalog has in its width. */
+const struct member *plate_member(const struct sizing *s, const struct ref_value *wall);
+bool reaches_below(const struct beam_end *end); /* bears on something, rather than hangs */
+
+/* beams.c, posts.c, shores.c, basis.c */
+void beam_resolve(struct sizing *s, size_t beam); /* member, plies, width */
+void beam_size(struct sizing *s, size_t beam);
+/* beam_checks.c: the loads of a beam measured in its design span, and the checks of the member between its ends */
+struct beam_case {
+    struct beam_load *load;
+    size_t count;
+    double span_in, offset_in; /* a place in the span plus offset is a place from end 1 */
+    struct loads present;      /* total by source */
+};
+struct beam_case beam_case_of(struct sizing *s, size_t beam);
+bool beam_member_check(struct sizing *s, size_t beam);
+void posts_resolve(struct sizing *s);
+void posts_size(struct sizing *s);
+void shores_size(struct sizing *s);
+void basis_write(struct sizing *s);
+
+#endif
