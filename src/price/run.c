@@ -11,7 +11,7 @@ static bool run_cuts(struct arena *arena, struct run *run, struct diags *diags)
 {
     size_t count = 0;
     struct cut_problem *problem = cut_problems_from_takeoff(arena, run->takeoff, run->catalog, run->job, &count, diags);
-    run->plans = arena_array(arena, count, sizeof *run->plans);
+    run->plans = arena_array(arena, count, sizeof(struct cut_plan *));
     for (size_t i = 0; i < count; i++) {
         struct cut_plan *plan = cut_solve(arena, &problem[i], NULL, diags);
         if (!plan || has_stop(diags))
