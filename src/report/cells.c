@@ -76,10 +76,17 @@ const char *book_range(const struct page *page, int row, int column, int last_ro
                         cell_fixed(arena, last_row, last_column));
 }
 
+/* A cell put where one of the same row stands already takes its place. */
 static struct slot *add_slot(struct page *page, int row, int column, enum look look)
 {
-    page->slot = arena_more(page->book->arena, page->slot, page->count, &page->capacity, sizeof *page->slot);
-    struct slot *slot = &page->slot[page->count++];
+    struct slot *slot = NULL;
+    for (size_t i = page->count; i > 0 && page->slot[i - 1].row == row && !slot; i--)
+        if (page->slot[i - 1].column == column)
+            slot = &page->slot[i - 1];
+    if (!slot) {
+        page->slot = arena_more(page->book->arena, page->slot, page->count, &page->capacity, sizeof *page->slot);
+        slot = &page->slot[page->count++];
+    }
     *slot = (struct slot){.row = row, .column = column, .look = look};
     return slot;
 }
@@ -161,4 +168,10 @@ void page_heads(struct page *page, int row, const struct column_head *head, int 
 {
     for (int i = 0; i < count; i++)
         page_text(page, row, i, head[i].number ? LOOK_HEAD_NUMBER : LOOK_HEAD, head[i].text);
+}
+
+void page_band(struct page *page, int row, int columns, enum look look, const char *text)
+{
+    for (int i = 0; i < columns; i++)
+        page_text(page, row, i, look, i ? "" : text);
 }

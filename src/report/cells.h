@@ -15,6 +15,7 @@
 /* The looks; LOOKS in workbook_format.c has a row for each. */
 enum look {
     LOOK_PLAIN,
+    LOOK_PLAIN_WRAP,
     LOOK_TITLE,
     LOOK_UNDER_TITLE,
     LOOK_SECTION,
@@ -38,6 +39,7 @@ enum look {
     LOOK_WAS_PERCENT,
     LOOK_WAS_NUMBER,
     LOOK_SUM_TEXT, /* subtotals */
+    LOOK_SUM_WRAP,
     LOOK_SUM_MONEY,
     LOOK_SUM_HOURS,
     LOOK_SUM_PERCENT,
@@ -123,6 +125,8 @@ struct column_head {
     double width;
     bool number;
 };
+/* A band over the columns of a table: text in the first, the others empty until something is put there. */
+void page_band(struct page *page, int row, int columns, enum look look, const char *text);
 void page_widths(struct page *page, const struct column_head *head, int count);
 void page_heads(struct page *page, int row, const struct column_head *head, int count);
 

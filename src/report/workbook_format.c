@@ -20,6 +20,7 @@ static const char HOURS[] = "#,##0.00";
 
 static const struct look_row LOOKS[] = {
     {.look = LOOK_PLAIN, .ink = INK},
+    {.look = LOOK_PLAIN_WRAP, .ink = INK, .wrap = true},
     {.look = LOOK_TITLE, .ink = BAR, .bold = true, .size = 16},
     {.look = LOOK_UNDER_TITLE, .ink = GRAY},
     {.look = LOOK_SECTION, .ink = BAR, .bold = true, .size = 12, .edge = EDGE_BOTTOM},
@@ -48,6 +49,7 @@ static const struct look_row LOOKS[] = {
     {.look = LOOK_WAS_PERCENT, .number = PERCENT, .ink = GRAY, .edge = EDGE_THIN, .fill = PALE},
     {.look = LOOK_WAS_NUMBER, .number = "General", .ink = GRAY, .edge = EDGE_THIN, .fill = PALE},
     {.look = LOOK_SUM_TEXT, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
+    {.look = LOOK_SUM_WRAP, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP, .wrap = true},
     {.look = LOOK_SUM_MONEY, .number = MONEY, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
     {.look = LOOK_SUM_HOURS, .number = HOURS, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
     {.look = LOOK_SUM_PERCENT, .number = PERCENT, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},

@@ -1,0 +1,141 @@
+/* Cuts: which sticks to buy and how to cut them; and whether prices changed since that was decided. */
+#include "workbook.h"
+
+#include <string.h>
+
+#include "sawbill/text.h"
+
+enum { C_MEMBER, C_STICK, C_STOCK, C_FEET, C_FROM, C_CUT, C_LEFT, C_COST, C_NOW, C_COLUMNS };
+
+static const struct column_head HEADS[C_COLUMNS] = {
+    {"Member", 20, false}, {"Stick", 7, true},  {"Stock length", 12, false},
+    {"Feet", 8, true},     {"From", 18, false}, {"Cut into", 74, false},
+    {"Cutoff", 12, false}, {"Cost", 12, true},  {"At today's prices", 16, false},
+};
+
+static const char *pieces_text(struct arena *arena, const struct cut_stick *stick)
+{
+    struct buffer text = {.arena = arena};
+    for (size_t i = 0; i < stick->part_count; i++)
+        buffer_printf(&text, "%s%s (%s)", i ? "; " : "", length_tape(arena, stick->part[i].length),
+                      stick->part[i].label);
+    return buffer_text(&text);
+}
+
+/* What the plan reckons for one stick: its part of a pack, or feet and a cut. */
+static void add_cost(struct workbook *w, int row, const struct cut_stock *stock)
+{
+    struct page *page = w->sticks;
+    struct arena *a = w->arena;
+    double cost = money_dollars(stock->cost);
+    if (stock->shop) {
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=%s", input_cell(w, INPUT_SHOP, stock->shop, 0));
+        return;
+    }
+    const char *price = input_cell(w, INPUT_PRICE, stock->price, 0);
+    if (!stock->price->increment) {
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=ROUND(%s/%s,4)", price,
+                     input_column(w, INPUT_PRICE, stock->price, 0, PRICES_PACK));
+        return;
+    }
+    const char *feet = cell_name(a, row, C_FEET);
+    if (stock->price->cut_charge)
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=ROUND(%s*%s,4)+%s", price, feet,
+                     input_cell(w, INPUT_CUT_CHARGE, stock->price, 0));
+    else
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=ROUND(%s*%s,4)", price, feet);
+}
+
+static void add_stick(struct workbook *w, int row, const struct cut_plan *plan, size_t index)
+{
+    struct page *page = w->sticks;
+    const struct cut_stick *stick = &plan->stick[index];
+    const struct cut_stock *stock = stick->stock;
+    page_text(page, row, C_MEMBER, LOOK_TEXT, plan->problem->member);
+    page_number(page, row, C_STICK, LOOK_NUMBER, (double)index + 1);
+    page_text(page, row, C_STOCK, LOOK_TEXT, stock_length(w->arena, stock->length));
+    page_number(page, row, C_FEET, LOOK_NUMBER, length_feet(stock->length));
+    page_text(page, row, C_FROM, LOOK_TEXT, stock->shop ? "own shop" : or_dash(stock->price->supplier));
+    page_text(page, row, C_CUT, LOOK_WRAP, pieces_text(w->arena, stick));
+    page_text(page, row, C_LEFT, LOOK_TEXT, stick->left ? length_tape(w->arena, stick->left) : "none");
+    add_cost(w, row, stock);
+    page_text(page, row, C_NOW, LOOK_TEXT, "");
+}
+
+static bool seen_before(const struct cut_plan *plan, size_t index)
+{
+    const struct cut_stock *stock = plan->stick[index].stock;
+    for (size_t i = 0; i < index; i++)
+        if (plan->stick[i].stock->price == stock->price && plan->stick[i].stock->shop == stock->shop)
+            return true;
+    return false;
+}
+
+static void add_comparison(struct workbook *w, struct buffer *sum, enum input_kind kind, const void *of)
+{
+    buffer_printf(sum, "%s(%s<>%s)*1", sum->length ? "+" : "", input_cell(w, kind, of, 0),
+                  input_column(w, kind, of, 0, PRICES_WAS));
+}
+
+/* The prices of the plan's own sticks against those that it was made with. */
+static const char *any_changed(struct workbook *w, const struct cut_plan *plan)
+{
+    struct buffer sum = {.arena = w->arena};
+    for (size_t i = 0; i < plan->stick_count; i++) {
+        const struct cut_stock *stock = plan->stick[i].stock;
+        if (seen_before(plan, i))
+            continue;
+        if (stock->shop) {
+            add_comparison(w, &sum, INPUT_SHOP, stock->shop);
+            continue;
+        }
+        add_comparison(w, &sum, INPUT_PRICE, stock->price);
+        if (stock->price->increment && stock->price->cut_charge)
+            add_comparison(w, &sum, INPUT_CUT_CHARGE, stock->price);
+    }
+    return buffer_text(&sum);
+}
+
+static const char *summary(struct arena *a, const struct cut_plan *plan)
+{
+    return arena_printf(
+        a,
+        "%s: bought %s, cut to %s; kerf %s, end trim %s, cutoffs %s. No plan can cost less than %s at the "
+        "prices of this run",
+        plan->verdict, length_tape(a, plan->bought), length_tape(a, plan->net), length_tape(a, plan->kerf_lost),
+        length_tape(a, plan->trim_lost), length_tape(a, plan->left), money_show(a, plan->bound));
+}
+
+static int add_plan(struct workbook *w, int row, const struct cut_plan *plan)
+{
+    struct page *page = w->sticks;
+    struct arena *a = w->arena;
+    int first = row;
+    for (size_t i = 0; i < plan->stick_count; i++)
+        add_stick(w, row++, plan, i);
+    page_band(page, row, C_COLUMNS, LOOK_SUM_TEXT, plan->problem->member);
+    page_text(page, row, C_CUT, LOOK_SUM_WRAP, summary(a, plan));
+    if (!plan->stick_count)
+        return row + 1;
+    page_formula(page, row, C_COST, LOOK_SUM_MONEY, money_dollars(plan->cost), "=SUM(%s:%s)",
+                 cell_name(a, first, C_COST), cell_name(a, row - 1, C_COST));
+    page_formula_text(page, row, C_NOW, LOOK_SUM_TEXT, "as planned", "=IF(%s>0,\"run again\",\"as planned\")",
+                      any_changed(w, plan));
+    return row + 1;
+}
+
+void build_cuts(struct workbook *w)
+{
+    struct page *page = w->sticks;
+    page_widths(page, HEADS, C_COLUMNS);
+    page_title(w, page, w->budget ? "Cuts (BUDGET: do not cut by it)" : "Cuts");
+    page_text(page, 2, 0, LOOK_UNDER_TITLE,
+              "A ply is one piece between supports. Where a price of the plan changed, the sheet says 'run again'.");
+    page_heads(page, HEAD_ROW, HEADS, C_COLUMNS);
+    int row = FIRST_ROW;
+    for (size_t i = 0; i < w->run->plan_count; i++)
+        row = add_plan(w, row, w->run->plans[i]);
+    page->frozen = FIRST_ROW;
+    page->filter_first = HEAD_ROW;
+    page->filter_last = row - 1;
+}

@@ -1,0 +1,51 @@
+/* Takeoff: what was counted, where, and how. */
+#include "workbook.h"
+
+#include "sawbill/text.h"
+
+enum { T_ID, T_WHAT, T_WHERE, T_COUNT, T_UNIT, T_LENGTH, T_HOW, T_CLASS, T_ITEM, T_CODE, T_COLUMNS };
+
+static const struct column_head HEADS[T_COLUMNS] = {
+    {"Line", 36, false},           {"What", 30, false},  {"Where", 26, false},
+    {"Count", 10, true},           {"Unit", 9, false},   {"Each as long as", 14, false},
+    {"How counted", 54, false},    {"Class", 11, false}, {"Item or task", 22, false},
+    {"Your cost code", 11, false},
+};
+
+static const char *item_of(const struct takeoff_line *line)
+{
+    if (line->task)
+        return line->task->task;
+    return line->item ? line->item : "";
+}
+
+static void add_line(struct page *page, int row, const struct takeoff_line *line)
+{
+    struct arena *a = page->book->arena;
+    page_text(page, row, T_ID, LOOK_WRAP, line->id);
+    page_text(page, row, T_WHAT, LOOK_WRAP, line->what);
+    page_text(page, row, T_WHERE, LOOK_WRAP, line->where);
+    page_number(page, row, T_COUNT, LOOK_NUMBER, decimal_value(line->count));
+    page_text(page, row, T_UNIT, LOOK_TEXT, line->unit);
+    page_text(page, row, T_LENGTH, LOOK_TEXT, line->length ? length_tape(a, line->length) : "");
+    page_text(page, row, T_HOW, LOOK_WRAP, line->counted);
+    page_text(page, row, T_CLASS, LOOK_TEXT, line->class == CLASS_UNANSWERED ? "" : class_name(line->class));
+    page_text(page, row, T_ITEM, LOOK_WRAP, item_of(line));
+    page_text(page, row, T_CODE, LOOK_TEXT, line->cost_code);
+}
+
+void build_takeoff(struct workbook *w)
+{
+    struct page *page = w->takeoff;
+    page_widths(page, HEADS, T_COLUMNS);
+    page_title(w, page, "Takeoff");
+    page_text(page, 2, 0, LOOK_UNDER_TITLE, "Results of the run: to change a count, change the job and run again.");
+    page_heads(page, HEAD_ROW, HEADS, T_COLUMNS);
+    const struct takeoff *takeoff = w->run->takeoff;
+    int row = FIRST_ROW;
+    for (size_t i = 0; takeoff && i < takeoff->count; i++)
+        add_line(page, row++, &takeoff->line[i]);
+    page->frozen = FIRST_ROW;
+    page->filter_first = HEAD_ROW;
+    page->filter_last = row - 1;
+}
