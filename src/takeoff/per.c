@@ -7,10 +7,11 @@
 
 static const char FINISH_PREFIX[] = "square foot of ";
 
-/* To hundredths, half away from zero. */
+/* value / unit, to hundredths, half away from zero. */
 static decimal_t hundredths(wide_t value, wide_t unit)
 {
-    return (decimal_t)((value * 200 + unit) / (unit * 2)) * (DECIMAL_ONE / 100);
+    const wide_t hundredth = DECIMAL_ONE / 100;
+    return (decimal_t)((value * 200 + unit) / (unit * 2) * hundredth);
 }
 
 static decimal_t feet(length_t length)
@@ -248,13 +249,14 @@ static decimal_t count_footing_volume(const struct counting *counting, const cha
     wide_t sum = 0;
     /* In 1/1000 ft a side, so that the product fits whatever the size. */
     const length_t mil = LENGTH_FOOT / 1000;
+    const wide_t cubic_foot = 1000000000;
     for (size_t i = 0; i < counting->job->footing_count; i++) {
         const struct footing *footing = &counting->job->footings[i];
         if (footing->status.choice == NE_NEW)
             sum +=
                 (wide_t)(footing->size.length / mil) * (footing->size.length / mil) * (footing->thickness.length / mil);
     }
-    return hundredths(sum, (wide_t)1000 * 1000 * 1000);
+    return hundredths(sum, cubic_foot);
 }
 
 static decimal_t count_services(const struct counting *counting, const char *finish)
