@@ -58,9 +58,9 @@ const char *place_text(struct arena *arena, double at_in);
 char *plies_text(struct arena *arena, const struct member *member, int plies);
 /* The check of the greatest ratio, or NULL. */
 const struct check *checks_governing(const struct member_checks *checks);
-/* The checks of a member by its id ("beam B1"), or NULL. */
-const struct member_checks *design_checks(const struct design *design, const char *id);
-/* "dry" head of every report: job, number, date, status; and 'not for signature' with why. */
+/* "beam B1, end 1" names a part of "beam B1": what stands before the comma is the same. */
+bool node_same(const char *a, const char *b);
+/* Job, number, date, status; and 'not for signature' with why. */
 void screen_head(struct screen *screen, const struct report *report);
 /* Asks that stand open and checks that fail. */
 void screen_open(struct screen *screen, const struct report *report);

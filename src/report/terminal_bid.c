@@ -1,6 +1,8 @@
 /* sawbill bid on the terminal: the price, how it comes about, the beams, what is open. */
 #include "terminal.h"
 
+#include <string.h>
+
 static const struct column class_columns[] = {
     {"Class", false, true},       {"Direct", true, false}, {"Overhead", true, false},
     {"Contingency", true, false}, {"Profit", true, false}, {"Price", true, false},
@@ -87,28 +89,55 @@ static void show_draws(struct screen *screen, const struct estimate *estimate)
     screen_table(screen, &table);
 }
 
-static const char *beam_verdict(struct arena *arena, const struct member_checks *checks, const struct check *most)
+/* The worst check of a beam, its ends and joints among them. */
+struct beam_worst {
+    const struct check *check;
+    const char *id; /* of what it was found on */
+    bool passes, specified, unverified;
+};
+
+static struct beam_worst worst_of(const struct design *design, const char *name)
 {
-    if (checks->specified)
-        return arena_printf(arena, "as specified; our check r = %s", ratio_text(arena, most->ratio));
-    return arena_printf(arena, "%s%s", checks->passes ? "holds" : "DOES NOT HOLD",
-                        checks->unverified ? ", design value unverified" : "");
+    struct beam_worst worst = {.passes = true};
+    for (size_t i = 0; i < design->member_count; i++) {
+        const struct member_checks *checks = design->members[i];
+        const struct check *most = node_same(checks->id, name) ? checks_governing(checks) : NULL;
+        if (!most)
+            continue;
+        worst.passes = worst.passes && checks->passes;
+        worst.specified = worst.specified || checks->specified;
+        worst.unverified = worst.unverified || checks->unverified;
+        if (!worst.check || most->ratio > worst.check->ratio) {
+            worst.check = most;
+            worst.id = checks->id;
+        }
+    }
+    return worst;
+}
+
+static const char *beam_verdict(struct arena *arena, const struct beam_worst *worst)
+{
+    if (worst->specified)
+        return arena_printf(arena, "as specified; our check r = %s", ratio_text(arena, worst->check->ratio));
+    return arena_printf(arena, "%s%s", worst->passes ? "holds" : "DOES NOT HOLD",
+                        worst->unverified ? ", design value unverified" : "");
 }
 
 static void add_beam(struct table *table, const struct design *design, const struct beam_design *beam)
 {
     struct arena *arena = table->arena;
+    const char *name = head_name(arena, KIND_BEAM, &beam->beam->head);
+    const struct beam_worst worst = worst_of(design, name);
     struct table_row *row = table_row(table);
     row->cell[0] = beam->beam->head.id;
     row->cell[1] = plies_text(arena, beam->member, beam->plies);
     row->cell[2] = length_tape(arena, beam->cut_length);
-    const struct member_checks *checks = design_checks(design, head_name(arena, KIND_BEAM, &beam->beam->head));
-    const struct check *most = checks ? checks_governing(checks) : NULL;
-    if (!most)
+    if (!worst.check)
         return;
-    row->cell[3] = most->name;
-    row->cell[4] = ratio_text(arena, most->ratio);
-    row->cell[5] = beam_verdict(arena, checks, most);
+    const char *part = strchr(worst.id, ',');
+    row->cell[3] = part ? arena_printf(arena, "%s%s", worst.check->name, part) : worst.check->name;
+    row->cell[4] = ratio_text(arena, worst.check->ratio);
+    row->cell[5] = beam_verdict(arena, &worst);
 }
 
 static void show_beams(struct screen *screen, const struct design *design)

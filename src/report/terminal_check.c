@@ -22,17 +22,6 @@ struct path_walk {
     bool *shown; /* a step whose own loads stand above already */
 };
 
-/* "beam B1, end 1" names a part of "beam B1": joints are matched by what stands before the comma. */
-static size_t node_length(const char *name)
-{
-    return strcspn(name, ",");
-}
-
-static bool node_same(const char *a, const char *b)
-{
-    return node_length(a) == node_length(b) && strncmp(a, b, node_length(a)) == 0;
-}
-
 static bool is_carried(const struct design *design, const char *node)
 {
     for (size_t i = 0; i < design->path_count; i++)
