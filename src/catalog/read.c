@@ -1,6 +1,7 @@
 #include "sawbill/catalog.h"
 
 #include <string.h>
+#include <sys/stat.h>
 
 #include "table.h"
 
@@ -22,9 +23,23 @@ static const char *path_in(struct arena *arena, const char *folder, const char *
     return arena_printf(arena, folder[length - 1] == '/' ? "%s%s" : "%s/%s", folder, file);
 }
 
+/* One message for a folder that is not there, instead of one for each file. */
+static bool is_folder(struct arena *arena, const char *folder, struct diags *diags)
+{
+    struct stat facts;
+    const char *path = folder[0] ? folder : ".";
+    if (stat(path, &facts) == 0 && S_ISDIR(facts.st_mode))
+        return true;
+    struct place at = {.file = arena_strdup(arena, path)};
+    diag_add(diags, DIAG_F001, &at, "no such folder of catalogs");
+    return false;
+}
+
 struct catalog *catalog_read(struct arena *arena, const char *folder, const char *shop_stock, struct diags *diags)
 {
     struct catalog *c = arena_alloc(arena, sizeof *c);
+    if (!is_folder(arena, folder, diags))
+        return c;
     struct loaded loaded[TABLE_COUNT];
     for (int id = 0; id < TABLE_COUNT; id++) {
         const struct table *table = &CATALOG_TABLES[id];
