@@ -88,7 +88,9 @@ static const char *make_plain(const char *text, char plain[PLAIN_SIZE])
 {
     size_t length = 0;
     while (*text != '\0') {
-        char one[2] = {is_blank(*text) ? ' ' : lower(*text), '\0'};
+        char one[2] = {lower(*text), '\0'};
+        if (is_blank(*text))
+            one[0] = ' ';
         const char *add = one;
         size_t used = 1;
         if ((unsigned char)*text >= 0x80) {
@@ -209,7 +211,7 @@ static const char *scale(const struct measure *measure, const struct unit_word *
     if (rest % measure->denominator != 0)
         return WHY_FINE;
     wide_t value = whole + rest / measure->denominator;
-    if (value > LENGTH_MOST)
+    if (value > (wide_t)LENGTH_MOST)
         return WHY_FAR;
     *out = (length_t)value;
     return NULL;

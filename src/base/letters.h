@@ -16,7 +16,9 @@ static inline bool is_blank(char c)
 
 static inline char lower(char c)
 {
-    return c >= 'A' && c <= 'Z' ? (char)(c - 'A' + 'a') : c;
+    if (c >= 'A' && c <= 'Z')
+        return (char)(c - 'A' + 'a');
+    return c;
 }
 
 static inline const char *skip_blanks(const char *at)

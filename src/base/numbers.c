@@ -57,7 +57,9 @@ static bool round_digits(char *digits, int keep)
 
 static char digit_at(const char *digits, int index)
 {
-    return index >= 0 && index < SIGNIFICANT ? digits[index] : '0';
+    if (index < 0 || index >= SIGNIFICANT)
+        return '0';
+    return digits[index];
 }
 
 char *number_text(struct arena *arena, double value, int decimals)

@@ -5,7 +5,8 @@
 
 #include "sawbill/length.h"
 
-enum { PER_64TH = 15875, PER_MICROMETER = 40, ROUNDS = 200000 };
+enum { ROUNDS = 200000 };
+static const length_t PER_64TH = 15875, PER_MICROMETER = 40;
 
 static void test_unit_is_exact(void **state)
 {
@@ -321,8 +322,8 @@ static void test_exact_forms(void **state)
     assert_string_equal(length_exact(*state, PER_64TH), "1/64\"");
     assert_string_equal(length_exact(*state, 11168 * PER_64TH), "14' 6-1/2\"");
     assert_string_equal(length_exact(*state, 17448 * (LENGTH_INCH / 100)), "174.48\""); /* 14.54 ft */
-    assert_string_equal(length_exact(*state, 4430000LL * PER_MICROMETER), "4430 mm");   /* 4.43 m */
-    assert_string_equal(length_exact(*state, -4430001LL * PER_MICROMETER), "-4430.001 mm");
+    assert_string_equal(length_exact(*state, 4430000 * PER_MICROMETER), "4430 mm");     /* 4.43 m */
+    assert_string_equal(length_exact(*state, -4430001 * PER_MICROMETER), "-4430.001 mm");
     assert_string_equal(length_exact(*state, 1), "0.000025 mm"); /* 25.4 mm / 1,016,000 */
 }
 
@@ -385,7 +386,7 @@ static void test_random_spellings(void **state)
         const char *why = NULL;
         if (!length_parse(text, &value, &why))
             fail_msg("'%s' refused: %s", text, why);
-        assert_int_equal(value, ((length_t)feet * 768 + inches * 64 + parts) * PER_64TH);
+        assert_int_equal(value, ((length_t)feet * 768 + (length_t)inches * 64 + parts) * PER_64TH);
     }
 }
 
