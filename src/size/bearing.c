@@ -16,7 +16,10 @@ const struct member *plate_member(const struct sizing *s, const struct ref_value
     const char *size = NULL;
     if (wall && wall->at && wall->kind == KIND_WALL && wall->index < s->job->wall_count)
         size = s->job->walls[wall->index].studs.text;
-    const struct member *best = NULL;
+    const struct member *best = size ? catalog_member(s->catalog, size) : NULL; /* a code says the species, too */
+    if (best && best->values)
+        return best;
+    best = NULL;
     for (int pass = 0; pass < 2 && !best; pass++)
         for (size_t i = 0; i < s->catalog->member_count; i++) {
             const struct member *member = &s->catalog->members[i];
