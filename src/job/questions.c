@@ -1,0 +1,202 @@
+/* The questions that keep a house standing.  Zero, no and nothing are answers; absent and unknown are the question. */
+#include <stdint.h>
+
+#include "job_internal.h"
+
+struct asking {
+    struct checker *checker;
+    const struct job *job;
+    struct diags *diags;
+};
+
+/* Q001: trusses and i-joists are cut only as their maker or an engineer says (IRC R502.8.2, R802.7.2). */
+static void ask_repair_drawings(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->joists_count; i++) {
+        const struct joists *joists = &asking->job->joists[i];
+        int kind = joists->kind.choice;
+        if ((kind == JOIST_I || kind == JOIST_FLOOR_TRUSS || kind == JOIST_ROOF_TRUSS) && !joists->repair_drawing.at)
+            diag_add(asking->diags, DIAG_Q001, &joists->kind.at->at,
+                     "[joists %s] are of kind '%s', which is not cut without the drawing of its maker or an engineer; "
+                     "write 'repair drawing = SHEET, ENGINEER'",
+                     joists->head.id, choice_name("joists", "kind", kind));
+    }
+}
+
+/* Q002: what stands on the beam, and roof braces that stand on the wall. */
+static void ask_what_is_above(const struct asking *asking)
+{
+    const struct job *job = asking->job;
+    for (size_t i = 0; i < job->beam_count; i++)
+        if (!job->beams[i].above.at)
+            diag_add(asking->diags, DIAG_Q002, &job->beams[i].head.at,
+                     "what stands on [beam %s] beside its joists? write 'above = nothing', or name each load and wall: "
+                     "'above = load ridge post, wall W2'",
+                     job->beams[i].head.id);
+    if (!job->has_roof)
+        return;
+    int frame = job->roof.frame.choice;
+    if (frame == FRAME_UNANSWERED)
+        diag_add(asking->diags, DIAG_Q002, place_of(job->roof.frame.at, &job->roof.head),
+                 "how is the roof above framed? write 'frame = ridge board', 'structural ridge', 'trusses' or "
+                 "'none above'");
+    if ((frame == FRAME_RIDGE_BOARD || frame == FRAME_UNANSWERED) && !job->roof.braces.at)
+        diag_add(asking->diags, DIAG_Q002, &job->roof.head.at,
+                 "do roof braces stand on the wall? write 'braces = none', or each place with the roof it carries: "
+                 "'braces = 4 ft carrying 96 sq ft'");
+}
+
+/* Q003: joists that tie the rafters are cut only with something in their place (IRC R802.5.2). */
+static void ask_about_ties(const struct asking *asking)
+{
+    const struct job *job = asking->job;
+    int frame = job->has_roof ? job->roof.frame.choice : FRAME_UNANSWERED;
+    if (frame != FRAME_UNANSWERED && frame != FRAME_RIDGE_BOARD)
+        return;
+    for (size_t i = 0; i < job->joists_count; i++) {
+        const struct joists *joists = &job->joists[i];
+        const struct place *at = place_of(joists->ties_the_roof.at, &joists->head);
+        int answer = joists->ties_the_roof.choice;
+        if (answer == NO || joists->tie_engineer.at)
+            continue;
+        if (answer == YES && !joists->tie_strap.at)
+            diag_add(asking->diags, DIAG_Q003, at,
+                     "[joists %s] tie the roof, and the beam cuts them; write 'tie strap = CODE' across the beam, or "
+                     "'tie engineer = NAME, SHEET'",
+                     joists->head.id);
+        else if (answer != YES)
+            diag_add(asking->diags, DIAG_Q003, at,
+                     "do [joists %s] keep the rafters from spreading? write 'ties the roof = yes' or 'no' (no roof "
+                     "above: [roof] 'frame = none above'), or 'tie engineer = NAME, SHEET'",
+                     joists->head.id);
+    }
+}
+
+/* Q004: a wall that braces the house (IRC R602.10). */
+static void ask_about_bracing(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->wall_count; i++) {
+        const struct wall *wall = &asking->job->walls[i];
+        const struct place *at = place_of(wall->bracing.at, &wall->head);
+        if (wall->status.choice != WALL_COMES_OUT || wall->bracing.choice == NO || wall->bracing_engineer.at)
+            continue;
+        if (wall->bracing.choice == YES)
+            diag_add(asking->diags, DIAG_Q004, at,
+                     "[wall %s] braces the house, and it comes out; an engineer must say what takes its place: "
+                     "'bracing engineer = NAME, SHEET'",
+                     wall->head.id);
+        else
+            diag_add(asking->diags, DIAG_Q004, at,
+                     "does [wall %s] brace the house? write 'bracing = no', or 'bracing = yes' with 'bracing engineer "
+                     "= NAME, SHEET'",
+                     wall->head.id);
+    }
+}
+
+/* Q005: a snow load without its basis is up to 1.43 times wrong (ASCE 7-22 against 7-16). */
+static void ask_about_snow(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->area_count; i++) {
+        const struct area *area = &asking->job->areas[i];
+        if (!area->snow.at || area->snow.quantity.millionths <= 0)
+            continue;
+        if (!area->snow_is.choice)
+            diag_add(asking->diags, DIAG_Q005, &area->snow.at->at,
+                     "is the snow of [area %s] meant on the ground or on the roof? write 'snow is = on the ground' or "
+                     "'on the roof'",
+                     area->head.id);
+        if (!area->snow_level.choice)
+            diag_add(asking->diags, DIAG_Q005, &area->snow.at->at,
+                     "is the snow of [area %s] an allowable value (ASCE 7-16 and before) or a strength value (ASCE "
+                     "7-22)? write 'snow level = allowable' or 'strength'",
+                     area->head.id);
+    }
+}
+
+/* Q006: how each end bears, and for a post which way its wall runs. */
+static void ask_about_ends(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->beam_count; i++) {
+        const struct beam *beam = &asking->job->beams[i];
+        for (int end = 0; end < 2; end++) {
+            const struct beam_end *on = &beam->end_[end];
+            if (on->kind == END_UNANSWERED)
+                diag_add(asking->diags, DIAG_Q006, place_of(on->at, &beam->head),
+                         "what does end %d of [beam %s] bear on? write 'end %d = post ID', 'beam ID at LENGTH', 'wall "
+                         "plate', 'pocket' or 'hanger'",
+                         end + 1, beam->head.id, end + 1);
+            if (on->kind == END_POST && !beam->wall_at_end[end].choice)
+                diag_add(asking->diags, DIAG_Q006, place_of(beam->wall_at_end[end].at, &beam->head),
+                         "does the wall with the post at end %d of [beam %s] run in line with the beam or across it? "
+                         "write 'wall at end %d = in line' or 'across'",
+                         end + 1, beam->head.id, end + 1);
+        }
+    }
+}
+
+static bool shore_holds(const struct job *job, enum kind kind, size_t index)
+{
+    for (size_t i = 0; i < job->shore_count; i++)
+        for (size_t k = 0; k < job->shores[i].holds.count; k++) {
+            const struct ref_value *ref = &job->shores[i].holds.item[k];
+            if (ref->kind == kind && ref->index == index)
+                return true;
+        }
+    return false;
+}
+
+/* Q007: who holds the joists and loads of a new beam while the wall is out. */
+static void ask_who_holds(const struct asking *asking)
+{
+    const struct job *job = asking->job;
+    for (size_t i = 0; i < job->beam_count; i++) {
+        const struct beam *beam = &job->beams[i];
+        for (int side = 0; side < 2 && beam->status.choice == NE_NEW; side++) {
+            const struct ref_value *ref = &beam->joists[side];
+            if (ref_found(ref) && !shore_holds(job, KIND_JOISTS, ref->index))
+                diag_add(asking->diags, DIAG_Q007, &ref->at->at,
+                         "who holds [joists %s] while the wall is out? write a [shore ID] with 'holds = joists %s'",
+                         job->joists[ref->index].head.id, job->joists[ref->index].head.id);
+        }
+    }
+    for (size_t i = 0; i < job->load_count; i++) {
+        const struct load *load = &job->loads[i];
+        if (!ref_found(&load->on) || job->beams[load->on.index].status.choice != NE_NEW || load->held_by.at)
+            continue;
+        if (!shore_holds(job, KIND_LOAD, i))
+            diag_add(asking->diags, DIAG_Q007, &load->head.at,
+                     "who holds [load %s] while the wall is out? write 'held by = shore ID', or name it in the shore's "
+                     "'holds'",
+                     load->head.id);
+    }
+}
+
+/* Q009: where the load goes below. */
+static void ask_what_is_below(const struct asking *asking)
+{
+    const struct job *job = asking->job;
+    static const char form[] = "what does [%s %s] stand on? write 'stands on = block ID', 'footing ID', 'beam ID', "
+                               "'wall ID', or in words what you saw";
+    for (size_t i = 0; i < job->post_count; i++)
+        if (!job->posts[i].stands_on.at && !job->posts[i].stands_on_text.at)
+            diag_add(asking->diags, DIAG_Q009, &job->posts[i].head.at, form, "post", job->posts[i].head.id);
+    for (size_t i = 0; i < job->block_count; i++)
+        if (!job->blocks[i].stands_on.at && !job->blocks[i].stands_on_text.at)
+            diag_add(asking->diags, DIAG_Q009, &job->blocks[i].head.at, form, "block", job->blocks[i].head.id);
+    for (size_t i = 0; i < job->shore_count; i++)
+        if (!job->shores[i].stands_on.at)
+            diag_add(asking->diags, DIAG_Q009, &job->shores[i].head.at,
+                     "what does [shore %s] stand on, and what is below that floor? write 'stands on' in words",
+                     job->shores[i].head.id);
+}
+
+void questions_ask(struct checker *checker)
+{
+    const struct asking asking = {.checker = checker, .job = checker->job, .diags = checker->diags};
+    static void (*const questions[])(const struct asking *) = {
+        ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_bracing,
+        ask_about_snow,      ask_about_ends,    ask_who_holds,  ask_what_is_below,
+    };
+    for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
+        questions[i](&asking);
+}

@@ -1,0 +1,46 @@
+/* Rules across keys: walks the tables of rules over every section. */
+#include "rules.h"
+
+#include <stdarg.h>
+
+void rule_broken(const struct ruling *ruling, const struct entry *entry, const char *format, ...)
+{
+    va_list args;
+    va_start(args, format);
+    const char *text = arena_vprintf(ruling->checker->arena, format, args);
+    va_end(args);
+    diag_add(ruling->checker->diags, ruling->rule->code, place_of(entry, ruling->head), "%s", text);
+}
+
+void judge_stretch(const struct ruling *ruling, const struct length_value *from, const struct length_value *to)
+{
+    struct arena *arena = ruling->checker->arena;
+    if (from->at && to->at && from->length >= to->length)
+        rule_broken(ruling, to->at, "'to' of %s, %s, is not beyond 'from', %s", ruling->name,
+                    length_tape(arena, to->length), length_tape(arena, from->length));
+}
+
+static void judge_all(struct checker *checker, const struct rule *rule)
+{
+    const struct job *job = checker->job;
+    for (size_t i = 0; i < kind_elements(job, rule->kind); i++) {
+        const struct head *head = kind_element(job, rule->kind, i);
+        if (head->at.line == 0) /* a section that is not there */
+            continue;
+        const struct ruling ruling = {.checker = checker,
+                                      .job = job,
+                                      .rule = rule,
+                                      .name = section_name(checker->arena, rule->kind, head->id),
+                                      .element = head,
+                                      .head = head};
+        rule->judge(&ruling);
+    }
+}
+
+void rules_check(struct checker *checker)
+{
+    const struct rules *const tables[] = {&rules_of_frame, &rules_of_support, &rules_of_money};
+    for (size_t t = 0; t < sizeof tables / sizeof *tables; t++)
+        for (size_t i = 0; i < tables[t]->count; i++)
+            judge_all(checker, &tables[t]->rule[i]);
+}

@@ -1,0 +1,84 @@
+/* Rules across keys of what carries and what comes out: post, block, footing, wall, shore. */
+#include "rules.h"
+
+static void judge_standing_on_wall(const struct ruling *ruling, const struct ref_value *on)
+{
+    if (!ref_found(on) || on->kind != KIND_WALL)
+        return;
+    const struct wall *wall = &ruling->job->walls[on->index];
+    if (wall->status.choice == WALL_COMES_OUT)
+        rule_broken(ruling, on->at, "%s stands on wall %s, which comes out", ruling->name, wall->head.id);
+}
+
+static void post_wall_stays(const struct ruling *ruling)
+{
+    const struct post *post = ruling->element;
+    judge_standing_on_wall(ruling, &post->stands_on);
+}
+
+static void block_wall_stays(const struct ruling *ruling)
+{
+    const struct block *block = ruling->element;
+    judge_standing_on_wall(ruling, &block->stands_on);
+}
+
+static void footing_new_needs_size(const struct ruling *ruling)
+{
+    const struct footing *footing = ruling->element;
+    if (footing->status.choice != NE_NEW)
+        return;
+    if (!footing->size.at)
+        rule_broken(ruling, NULL, "%s is new and needs 'size': the side of its square", ruling->name);
+    if (!footing->thickness.at)
+        rule_broken(ruling, NULL, "%s is new and needs 'thickness'", ruling->name);
+}
+
+static void wall_on_needs_weight(const struct ruling *ruling)
+{
+    const struct wall *wall = ruling->element;
+    if (wall->on.at && !wall->weight.at)
+        rule_broken(ruling, wall->on.at, "%s is on a beam and needs 'weight' of its face, such as '8 psf'",
+                    ruling->name);
+}
+
+static void wall_out_stands_nowhere(const struct ruling *ruling)
+{
+    const struct wall *wall = ruling->element;
+    if (wall->status.choice == WALL_COMES_OUT && wall->on.at)
+        rule_broken(ruling, wall->on.at, "%s comes out, so it is 'under' a beam, not 'on' it", ruling->name);
+    if (wall->status.choice == WALL_STAYS && wall->under.at)
+        rule_broken(ruling, wall->under.at, "%s stays, so no beam takes its place; leave 'under' out", ruling->name);
+}
+
+static void wall_out_needs_length(const struct ruling *ruling)
+{
+    const struct wall *wall = ruling->element;
+    if (wall->status.choice == WALL_COMES_OUT && !wall->length.at)
+        rule_broken(ruling, NULL, "%s comes out and needs 'length'", ruling->name);
+}
+
+static void wall_stretch(const struct ruling *ruling)
+{
+    const struct wall *wall = ruling->element;
+    judge_stretch(ruling, &wall->from, &wall->to);
+}
+
+static void shore_holds_something(const struct ruling *ruling)
+{
+    const struct shore *shore = ruling->element;
+    if (shore->holds.nothing)
+        rule_broken(ruling, shore->holds.at, "%s holds nothing; name the joists, loads and beams, or take it out",
+                    ruling->name);
+}
+
+static const struct rule rules[] = {
+    {KIND_POST, DIAG_K013, post_wall_stays},
+    {KIND_BLOCK, DIAG_K013, block_wall_stays},
+    {KIND_FOOTING, DIAG_K017, footing_new_needs_size},
+    {KIND_WALL, DIAG_K017, wall_on_needs_weight},
+    {KIND_WALL, DIAG_K013, wall_out_stands_nowhere},
+    {KIND_WALL, DIAG_K004, wall_out_needs_length},
+    {KIND_WALL, DIAG_K013, wall_stretch},
+    {KIND_SHORE, DIAG_K013, shore_holds_something},
+};
+const struct rules rules_of_support = {rules, sizeof rules / sizeof *rules};
