@@ -114,9 +114,11 @@ static const char *spreadsheet_damage(const char *text, enum cell_type type)
     return NULL;
 }
 
-static const char *column_hint(struct arena *arena, const struct column *column)
+/* The right form, unless the reason has named one. */
+static const char *column_hint(struct arena *arena, const struct column *column, const char *why)
 {
-    return column->example ? arena_printf(arena, "; write it like '%s'", column->example) : "";
+    return column->example && !strstr(why, "write it") ? arena_printf(arena, "; write it like '%s'", column->example)
+                                                       : "";
 }
 
 struct reading {
@@ -130,7 +132,7 @@ struct reading {
 static bool fault(const struct reading *r, const char *why)
 {
     diag_add(r->diags, DIAG_C002, &r->cell->at, "'%s' in column '%s': %s%s", r->cell->text, r->column->name, why,
-             column_hint(r->arena, r->column));
+             column_hint(r->arena, r->column, why));
     return false;
 }
 
@@ -332,7 +334,7 @@ static bool store_empty(const struct reading *r)
     if (!r->column->required)
         return true;
     diag_add(r->diags, DIAG_C002, &r->cell->at, "empty cell in column '%s'%s", r->column->name,
-             column_hint(r->arena, r->column));
+             column_hint(r->arena, r->column, ""));
     return false;
 }
 

@@ -71,20 +71,25 @@ static void read_row(struct arena *arena, struct loaded *loaded, size_t row, siz
     const struct row *source = loaded->source[row];
     char *into = (char *)loaded->rows + row * table->row_size;
     memcpy(into + table->place_offset, &source->cell[0].at, sizeof source->cell[0].at);
-    loaded->whole[row] = source->count == want;
-    if (!loaded->whole[row])
+    bool right_count = source->count == want;
+    loaded->whole[row] = right_count;
+    if (!right_count)
         diag_add(diags, DIAG_C005, &source->cell[0].at, "%zu cells where the header has %zu columns%s", source->count,
                  want, source->count > want ? "; a comma inside a cell needs quotes around the cell" : "");
     static const struct cell nothing = {.text = ""};
     for (size_t i = 0; i < table->count; i++) {
         const struct column *column = &table->column[i];
         const struct cell *cell = cell_of(loaded, row, i);
+        /* of a row with too many or too few cells only the names are taken, so that what refers to them is not reported
+         */
         bool named = column->type == CELL_CODE || column->type == CELL_REF || column->type == CELL_TEXT;
-        if (cell && (loaded->whole[row] || (named && cell->text[0])))
-            loaded->whole[row] = cell_store(arena, column, cell, into, diags) && loaded->whole[row];
-        else
+        bool good = true;
+        if (cell && (right_count || (named && cell->text[0])))
+            good = cell_store(arena, column, cell, into, diags);
+        else /* an empty cell that may be: cannot fail */
             (void)cell_store(arena, &(struct column){.type = column->type, .offset = column->offset}, &nothing, into,
-                             diags); /* an empty cell that may be: cannot fail */
+                             diags);
+        loaded->whole[row] = loaded->whole[row] && good;
     }
 }
 
