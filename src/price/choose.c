@@ -9,6 +9,8 @@
 struct trial {
     struct candidate *candidate;
     const struct design *design; /* NULL: sizing stopped */
+    size_t questions;            /* asks, and notes that say 'engineer' */
+    const char *question;        /* the last of them */
     money_t exact;               /* whole-job price before rounding */
     bool priced;
 };
@@ -49,6 +51,11 @@ static void size_trial(const struct trials *trials, struct trial *trial)
     struct diags scratch = scratch_diags(trials->arena, trials->real);
     try_on(trials, trial->candidate);
     const struct design *design = size_job(trials->arena, trials->job, trials->catalog, trials->selection, &scratch);
+    for (size_t i = 0; i < scratch.count; i++)
+        if (scratch.item[i].class == DIAG_ASK || scratch.item[i].code == DIAG_S004) {
+            trial->questions++;
+            trial->question = scratch.item[i].text;
+        }
     trial->candidate->why = first_stop(&scratch);
     trial->design = trial->candidate->why ? NULL : design;
 }
@@ -90,40 +97,44 @@ static const char *check_text(const struct trials *trials, const char *id, const
     return arena_printf(trials->arena, "%s%s: %s", whose, check->name, check->note ? check->note : "no capacity");
 }
 
-static bool own_passes(const struct trials *trials, const struct design *design)
-{
-    const struct beam *beam = &trials->job->beams[trials->beam];
-    for (size_t i = 0; i < design->beam_count; i++)
-        if (design->beams[i].beam == beam)
-            return design->beams[i].passes;
-    return false;
-}
-
 /* The candidate's own checks must pass, and it may not fail another member that some candidate would not fail. */
 static void judge(const struct trials *trials, struct trial *trial)
 {
     struct candidate *candidate = trial->candidate;
-    const bool sized = own_passes(trials, trial->design);
-    candidate->passes = sized;
-    candidate->why = "its sizing";
-    double worst_failing = -1, worst_own = -1;
+    bool fails = false, has_own = false;
+    double worst = -1;
     for (size_t i = 0; i < trial->design->member_count; i++) {
         const struct member_checks *checks = trial->design->members[i];
         const struct check *check = worst_check(checks);
-        if (!check)
-            continue;
         bool own = is_own(trials, checks->id);
         bool blamed = !checks->passes && (own || can_pass(trials, checks->id));
-        if (blamed)
-            candidate->passes = false;
-        if (blamed && check->ratio > worst_failing) {
-            worst_failing = candidate->ratio = check->ratio;
-            candidate->why = check_text(trials, checks->id, check);
-        }
-        if (own && sized && worst_failing < 0 && check->ratio > worst_own) {
-            worst_own = candidate->ratio = check->ratio;
-            candidate->why = check_text(trials, checks->id, check);
-        }
+        has_own = has_own || own;
+        if (!check || !(own || blamed) || (fails && !blamed))
+            continue;
+        if (blamed == fails && check->ratio <= worst)
+            continue;
+        fails = blamed;
+        worst = candidate->ratio = check->ratio;
+        candidate->why = check_text(trials, checks->id, check);
+    }
+    candidate->passes = has_own && !fails;
+    if (!has_own)
+        candidate->why = "it cannot be sized";
+}
+
+/* What only an engineer can answer, when another candidate does not ask it. */
+static void judge_questions(const struct trials *trials)
+{
+    size_t least = SIZE_MAX;
+    for (size_t i = 0; i < trials->count; i++)
+        if (trials->trial[i].design && trials->trial[i].questions < least)
+            least = trials->trial[i].questions;
+    for (size_t i = 0; i < trials->count; i++) {
+        struct trial *trial = &trials->trial[i];
+        if (!trial->candidate->passes || trial->questions <= least)
+            continue;
+        trial->candidate->passes = false;
+        trial->candidate->why = trial->question;
     }
 }
 
@@ -204,7 +215,7 @@ static const struct trial *strongest_to_be_had(const struct trials *trials, stru
         *failed = price_trial(trials, trial);
         if (*failed || trial->priced)
             return trial;
-        trial->candidate->why = trial->candidate->passes ? trial->candidate->why : why;
+        trial->candidate->why = why; /* the check it fails, not the stop: none passes anyway */
     }
     return first ? first : &trials->trial[0];
 }
@@ -225,6 +236,7 @@ static void size_trials(const struct trials *trials)
     for (size_t i = 0; i < trials->count; i++)
         if (trials->trial[i].design)
             judge(trials, &trials->trial[i]);
+    judge_questions(trials);
 }
 
 static struct run *take_best(const struct trials *trials, struct diags *diags)
