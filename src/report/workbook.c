@@ -111,7 +111,7 @@ static void add_pages(struct workbook *w)
     w->basis = book_page(book, "Basis");
 }
 
-static struct book *make_book(struct arena *arena, const struct report *report)
+struct book *workbook_book(struct arena *arena, const struct report *report)
 {
     const struct run *run = report->outcome->run;
     struct workbook w = {.arena = arena,
@@ -150,5 +150,5 @@ enum status report_workbook(struct arena *arena, const struct report *report, co
         *why = "there is no estimate to show";
         return STATUS_INTERNAL;
     }
-    return safe_write_book(make_book(arena, report), path, written, why);
+    return safe_write_book(workbook_book(arena, report), path, written, why);
 }

@@ -71,6 +71,9 @@ const char *or_dash(const char *text);
 /* "DFL2-2X10, 16 ft", the stock length of a price row; "" when it has none. */
 const char *stock_length(struct arena *arena, length_t length);
 
+/* The cost workbook in memory, as report_workbook() writes it; the report has an estimate. */
+struct book *workbook_book(struct arena *arena, const struct report *report);
+
 /* In this order: each refers to those before it. */
 void build_prices(struct workbook *w);
 void build_labor(struct workbook *w);
