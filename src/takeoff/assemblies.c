@@ -6,29 +6,11 @@
 static const enum cost_class class_of_part[] = {
     [PART_MATERIAL] = CLASS_MATERIALS, [PART_RENTAL] = CLASS_RENTALS, [PART_FEE] = CLASS_FEES};
 
-static void report_unknown(struct counting *counting, const struct assembly_line *part)
-{
-    const char **names = arena_array(counting->arena, per_count(), sizeof *names);
-    struct buffer all = {.arena = counting->arena};
-    for (size_t i = 0; i < per_count(); i++) {
-        names[i] = per_info(i).per;
-        buffer_printf(&all, "%s%s", i > 0 ? ", " : "", names[i]);
-    }
-    const char *near = did_you_mean(counting->arena, part->per, names, per_count());
-    if (near)
-        diag_add(counting->diags, DIAG_C004, &part->at, "nothing is counted per '%s'; did you mean '%s'?", part->per,
-                 near);
-    else
-        diag_add(counting->diags, DIAG_C004, &part->at, "nothing is counted per '%s'; say one of: %s", part->per,
-                 buffer_text(&all));
-}
-
-static const char *how_counted(struct arena *arena, const struct assembly_line *part, const struct per_row *row,
+static const char *how_counted(struct arena *arena, const struct assembly_line *part, const struct per_info *info,
                                decimal_t counted, const char *finish)
 {
-    const char *of =
-        finish ? arena_printf(arena, "faces of walls that come out with finish '%s'", finish) : row->info.help;
-    return arena_printf(arena, "%s %s (%s) x %s", decimal_text(arena, counted), row->info.unit, of,
+    const char *of = finish ? arena_printf(arena, "faces of walls that come out with finish '%s'", finish) : info->help;
+    return arena_printf(arena, "%s %s (%s) x %s", decimal_text(arena, counted), info->unit, of,
                         decimal_text(arena, part->count));
 }
 
@@ -36,12 +18,13 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
 {
     struct arena *arena = counting->arena;
     const char *finish = NULL;
-    const struct per_row *row = per_find(arena, part->per, &finish);
-    if (!row) {
-        report_unknown(counting, part);
+    struct per_info info;
+    per_fn *count = per_find(arena, part->per, &info, &finish);
+    if (!count) {
+        diag_add(counting->diags, DIAG_C004, &part->at, "nothing is counted per '%s'", part->per);
         return;
     }
-    decimal_t counted = row->count(counting, finish);
+    decimal_t counted = count(counting, finish);
     const struct task *task = part->task ? catalog_task(counting->catalog, part->task) : NULL;
     const struct price *price = part->item ? catalog_cheapest(counting->catalog, part->item) : NULL;
     const char *name = part->item ? part->item : part->task;
@@ -58,7 +41,7 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
         .unit = task                   ? task->per
                 : price && price->unit ? price->unit
                                        : "each",
-        .counted = how_counted(arena, part, row, counted, finish),
+        .counted = how_counted(arena, part, &info, counted, finish),
         .is = task ? LINE_LABOR : LINE_ITEM,
         .class = task ? CLASS_LABOR : class_of_part[part->class_of_item],
         .item = part->item,
@@ -73,8 +56,8 @@ static bool has_assembly(const struct counting *counting, const char *finish)
 {
     for (size_t i = 0; i < counting->catalog->assembly_count; i++) {
         const char *of = NULL;
-        per_find(counting->arena, counting->catalog->assemblies[i].per, &of);
-        if (of && name_same(of, finish))
+        struct per_info info;
+        if (per_find(counting->arena, counting->catalog->assemblies[i].per, &info, &of) && of && name_same(of, finish))
             return true;
     }
     return false;

@@ -43,13 +43,10 @@ void count_shoring(struct counting *counting);
 void count_assemblies(struct counting *counting);
 void count_job_lines(struct counting *counting);
 
-/* What an assembly is counted by: its row of the table, or not found. */
-struct per_row {
-    struct per_info info;
-    decimal_t (*count)(const struct counting *counting, const char *finish);
-};
-/* finish: what stands for FINISH in "square foot of FINISH", folded; else NULL. */
-const struct per_row *per_find(struct arena *arena, const char *per, const char **finish);
-const struct per_row *per_row(size_t index);
+/* Counts what a `per` word stands for.  finish: what stands for FINISH in "square foot of FINISH", folded; else NULL.
+ */
+typedef decimal_t per_fn(const struct counting *counting, const char *finish);
+/* NULL when nothing is counted by that word. */
+per_fn *per_find(struct arena *arena, const char *per, struct per_info *info, const char **finish);
 
 #endif

@@ -34,10 +34,10 @@ static const char *how_counted(struct arena *arena, const struct pattern *patter
     const char *spacing = length_tape(arena, pattern->spacing);
     const char *staggered = "";
     if (rows->staggered_rows > 0)
-        staggered = arena_printf(arena, " + %s x floor((%s - 2 x %s - %s) / %s) + 1 = %lld",
+        staggered = arena_printf(arena, " + %s of floor((%s - 2 x %s - %s) / %s) + 1 = %lld",
                                  number_of(arena, rows->staggered_rows, "staggered row", "staggered rows"), length, end,
                                  length_tape(arena, pattern->stagger), spacing, (long long)rows->staggered);
-    return arena_printf(arena, "%s x (%s x floor((%s - 2 x %s) / %s) + 1 = %lld%s), driven from %s through %s",
+    return arena_printf(arena, "%s x (%s of floor((%s - 2 x %s) / %s) + 1 = %lld%s), driven from %s through %s",
                         number_of(arena, pattern->faces, "face", "faces"),
                         number_of(arena, rows->full_rows, "row", "rows"), length, end, spacing, (long long)rows->full,
                         staggered, pattern->faces == 2 ? "each face" : "one face",

@@ -1,25 +1,32 @@
 /* Joist hangers of each side, hangers of beam ends, tie straps: each with the nails of all its holes. */
 #include "counting.h"
 
-/* Nails of both legs, `ones` of `one`.  where: what they hold. */
-static void count_nails(struct counting *counting, const struct hanger *hanger, int64_t ones, const char *one,
+/* Names of the two legs: a hanger is nailed to what carries it and to what it carries, a strap at its two ends. */
+static const struct {
+    const char *id, *into;
+} legs_of[][2] = {
+    [CONNECTOR_HANGER] = {{"nails in the carrier", "into the carrier"},
+                          {"nails in the member", "into the carried member"}},
+    [CONNECTOR_STRAP] = {{"nails at one end", "at one end"}, {"nails at the other end", "at the other end"}},
+    [CONNECTOR_CAP] = {{"nails in the carrier", "into the carrier"},
+                       {"nails in the member", "into the carried member"}},
+};
+
+/* Nails of both legs of `count` connectors, whose own line is `of`; ones: "hangers". */
+static void count_nails(struct counting *counting, const struct hanger *hanger, int64_t count, const char *ones,
                         const struct takeoff_line *of)
 {
-    const struct {
-        const char *leg, *into, *nail;
-        int count;
-    } legs[] = {{"nails in the carrier", "carrier", hanger->carrier_nail, hanger->carrier_count},
-                {"nails in the member", "carried member", hanger->member_nail, hanger->member_count}};
-    for (size_t i = 0; i < sizeof legs / sizeof *legs; i++) {
-        int64_t count = ones * legs[i].count;
+    const char *const nail[] = {hanger->carrier_nail, hanger->member_nail};
+    const int holes[] = {hanger->carrier_count, hanger->member_count};
+    for (size_t i = 0; i < 2; i++) {
         struct takeoff_line line = {
-            .id = arena_printf(counting->arena, "%s/%s", of->id, legs[i].leg),
+            .id = arena_printf(counting->arena, "%s/%s", of->id, legs_of[hanger->kind][i].id),
             .where = of->where,
-            .counted = arena_printf(counting->arena, "%lld %s x %d nails into the %s", (long long)ones, one,
-                                    legs[i].count, legs[i].into),
+            .counted = arena_printf(counting->arena, "%lld %s x %d nails %s", (long long)count, ones, holes[i],
+                                    legs_of[hanger->kind][i].into),
             .at = of->at,
         };
-        line_add_fasteners(counting, legs[i].nail, count, line);
+        line_add_fasteners(counting, nail[i], count * holes[i], line);
     }
 }
 
@@ -49,29 +56,35 @@ static void add_connector(struct counting *counting, const struct hanger *hanger
     }
 }
 
-static void count_side(struct counting *counting, const struct joist_design *design)
+/* Hangers of one sort on one side: single joists, or double ones. */
+static void count_sort(struct counting *counting, const struct joist_design *design, const struct hanger *hanger,
+                       int64_t count, bool doubled)
 {
     struct arena *arena = counting->arena;
     const struct head *head = &design->joists->head;
-    const char *side = side_name(design->side);
-    const char *beam = head_name(arena, KIND_BEAM, &design->beam->head);
-    int64_t count = (int64_t)design->count;
+    const char *side = side_name(design->side), *beam = head_name(arena, KIND_BEAM, &design->beam->head);
     if (count == 0)
         return;
-    if (!design->hanger) {
-        diag_add(counting->diags, DIAG_T002, &head->at,
-                 "no hanger fits '%s': %lld hangers of %s, side %s are not counted",
-                 head_name(arena, KIND_JOISTS, head), (long long)count, beam, side);
+    const char *joists = doubled ? number_of(arena, count, "doubled joist", "doubled joists")
+                                 : number_of(arena, count, "joist", "joists");
+    if (!hanger) {
+        diag_add(counting->diags, DIAG_T002, &head->at, "no hanger fits: %s of '%s' on %s, side %s, have none counted",
+                 joists, head_name(arena, KIND_JOISTS, head), beam, side);
         return;
     }
-    struct takeoff_line line = connector_line(counting, design->hanger, "joist hanger", count);
-    line.id = arena_printf(arena, "hangers/%s/%s", head->id, side);
+    struct takeoff_line line = connector_line(counting, hanger, "joist hanger", count);
+    line.id = arena_printf(arena, "hangers/%s/%s%s", head->id, side, doubled ? "/doubled" : "");
     line.where = arena_printf(arena, "%s, side %s", beam, side);
-    line.counted = arena_printf(arena, "%s, side %s: %s", number_of(arena, count, "joist", "joists"), side,
-                                number_of(arena, count, "hanger", "hangers"));
+    line.counted = arena_printf(arena, "%s, side %s: %s", joists, side, number_of(arena, count, "hanger", "hangers"));
     line.spare = true;
     line.at = head->at;
-    add_connector(counting, design->hanger, count, count == 1 ? "hanger" : "hangers", line, design->beam->head.id);
+    add_connector(counting, hanger, count, count == 1 ? "hanger" : "hangers", line, design->beam->head.id);
+}
+
+static void count_side(struct counting *counting, const struct joist_design *design)
+{
+    count_sort(counting, design, design->hanger, (int64_t)(design->count - design->doubled_count), false);
+    count_sort(counting, design, design->doubled_hanger, (int64_t)design->doubled_count, true);
 }
 
 static void count_strap(struct counting *counting, const struct joist_design *design)

@@ -1,4 +1,4 @@
-/* What the job lists itself: [work], [buy], [sub]. */
+/* What the job lists itself: [work], [buy], [sub].  A trade without a wage is the pricing's to report. */
 #include "counting.h"
 
 static void count_work(struct counting *counting, const struct work *work)
@@ -18,9 +18,6 @@ static void count_work(struct counting *counting, const struct work *work)
                                    .trade = catalog_trade(counting->catalog, trade),
                                    .at = work->head.at},
              NULL);
-    if (!catalog_trade(counting->catalog, trade))
-        diag_add(counting->diags, DIAG_C006, work->trade.at ? &work->trade.at->at : &work->head.at,
-                 "trade '%s' is not in trades.csv", trade);
 }
 
 static void count_buy(struct counting *counting, const struct buy *buy)

@@ -1,4 +1,4 @@
-/* What assemblies may be counted by: one table of `per` words, each with the function that counts it. */
+/* What assemblies are counted by: each `per` word of the catalogs with the function that counts it. */
 #include "counting.h"
 
 #include <string.h>
@@ -70,7 +70,7 @@ static decimal_t count_wall_area(const struct counting *counting, const char *fi
         const struct wall *wall = &counting->job->walls[i];
         if (wall->status.choice != WALL_COMES_OUT)
             continue;
-        const char *of_face[] = {wall->finish_a.text, wall->finish_b.text};
+        const char *const of_face[] = {wall->finish_a.text, wall->finish_b.text};
         int faces = finish ? 0 : 1;
         for (size_t k = 0; k < 2 && finish; k++)
             faces += of_face[k] && name_same(of_face[k], finish);
@@ -161,16 +161,22 @@ static decimal_t count_pockets(const struct counting *counting, const char *fini
     return decimal_of(sum);
 }
 
+static int64_t side_hangers(const struct joist_design *design)
+{
+    int64_t doubled = (int64_t)design->doubled_count, single = (int64_t)design->count - doubled;
+    return (design->hanger ? single : 0) + (design->doubled_hanger ? doubled : 0);
+}
+
 static decimal_t count_all_hangers(const struct counting *counting, const char *finish)
 {
+    (void)finish;
     int64_t sum = 0;
     for (size_t i = 0; i < counting->design->joists_count; i++)
-        if (hangs_joists(counting->design->joists[i].beam) && counting->design->joists[i].hanger)
-            sum += (int64_t)counting->design->joists[i].count;
+        if (hangs_joists(counting->design->joists[i].beam))
+            sum += side_hangers(&counting->design->joists[i]);
     for (size_t i = 0; i < counting->design->beam_count; i++)
         for (int end = 0; end < 2; end++)
             sum += is_hung(&counting->design->beams[i], end) && counting->design->beams[i].end_hanger[end];
-    (void)finish;
     return decimal_of(sum);
 }
 
@@ -304,67 +310,75 @@ static decimal_t count_feet_removed(const struct counting *counting, const char 
     return feet(sum);
 }
 
-/* The row of FINISH comes last: its words begin as those of other rows do. */
-static const struct per_row rows[] = {
-    {{"job", "job", "once for the whole job"}, count_job},
-    {{"day of shoring", "day", "days that the longest-standing shore stands"}, count_shoring_days},
-    {{"foot of wall out", "ft", "length of the walls that come out"}, count_wall_feet},
-    {{"square foot of wall out", "sq ft", "length x height of the walls that come out, one face"}, count_wall_area},
-    {{"square foot of ceiling opened", "sq ft",
-      "cut length of each new beam x (its width + 2 x 'ceiling opened each side')"},
-     count_ceiling},
-    {{"beam", "each", "new beams"}, count_beams},
-    {{"foot of beam", "ft", "cut length of the new beams"}, count_beam_feet},
-    {{"ply", "each", "plies of the new beams"}, count_all_plies},
-    {{"joist end", "each", "joist ends that new beams carry at their sides"}, count_joist_ends},
-    {{"hanger", "each", "joist hangers and hangers of beam ends"}, count_all_hangers},
-    {{"strap", "each", "tie straps across the beams"}, count_all_straps},
-    {{"post", "each", "new posts"}, count_all_posts},
-    {{"foot of post", "ft", "height of the new posts"}, count_post_feet},
-    {{"beam end in a pocket", "each", "ends of new beams in a pocket"}, count_pockets},
-    {{"beam end on a hanger", "each", "ends of new beams on a hanger"}, count_hung_beam_ends},
-    {{"shore", "each", "shore walls"}, count_shores},
-    {{"foot of shore", "ft", "length of the shore walls"}, count_shore_feet},
-    {{"shore stud", "each", "studs of the shore walls"}, count_shore_studs},
-    {{"block", "each", "squash blocks of the job, one for each [block]"}, count_blocks},
-    {{"footing", "each", "new footings"}, count_footings},
-    {{"cubic foot of footing", "cu ft", "size x size x thickness of the new footings"}, count_footing_volume},
-    {{"service", "each", "services listed on the walls that come out"}, count_services},
-    {{"beam removed", "each", "beams that [remove] takes out"}, count_beams_removed},
-    {{"post removed", "each", "posts that [remove] takes out"}, count_posts_removed},
-    {{"header removed", "each", "headers that [remove] takes out"}, count_headers_removed},
-    {{"foot removed", "ft", "length of all that [remove] takes out"}, count_feet_removed},
-    {{"square foot of FINISH", "sq ft",
-      "faces of walls that come out whose 'finish A' or 'finish B' is FINISH: 'square foot of gypsum board'"},
-     count_wall_area},
+/* The words, with their units and meanings, are those that the catalogs may use (catalog_per); each has its
+ * function here.  A finish is counted by count_wall_area(). */
+static const struct {
+    const char *per;
+    per_fn *count;
+} rows[] = {
+    {"job", count_job},
+    {"day of shoring", count_shoring_days},
+    {"foot of wall out", count_wall_feet},
+    {"square foot of wall out", count_wall_area},
+    {"square foot of ceiling opened", count_ceiling},
+    {"beam", count_beams},
+    {"foot of beam", count_beam_feet},
+    {"ply", count_all_plies},
+    {"joist end", count_joist_ends},
+    {"hanger", count_all_hangers},
+    {"strap", count_all_straps},
+    {"post", count_all_posts},
+    {"foot of post", count_post_feet},
+    {"beam end in a pocket", count_pockets},
+    {"beam end on a hanger", count_hung_beam_ends},
+    {"shore", count_shores},
+    {"foot of shore", count_shore_feet},
+    {"shore stud", count_shore_studs},
+    {"block", count_blocks},
+    {"footing", count_footings},
+    {"cubic foot of footing", count_footing_volume},
+    {"service", count_services},
+    {"beam removed", count_beams_removed},
+    {"post removed", count_posts_removed},
+    {"header removed", count_headers_removed},
+    {"foot removed", count_feet_removed},
 };
 
 size_t per_count(void)
 {
-    return sizeof rows / sizeof *rows;
+    return catalog_per_count() + 1;
 }
 
 struct per_info per_info(size_t index)
 {
-    return rows[index].info;
+    if (index >= catalog_per_count())
+        return (struct per_info){"square foot of FINISH", "sq ft",
+                                 "faces of walls that come out whose 'finish A' or 'finish B' is FINISH"};
+    struct catalog_per word = catalog_per(index);
+    return (struct per_info){word.per, word.unit, word.help};
 }
 
-const struct per_row *per_row(size_t index)
+static per_fn *find_row(const char *per)
 {
-    return &rows[index];
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+        if (name_same(rows[i].per, per))
+            return rows[i].count;
+    return NULL;
 }
 
-const struct per_row *per_find(struct arena *arena, const char *per, const char **finish)
+per_fn *per_find(struct arena *arena, const char *per, struct per_info *info, const char **finish)
 {
-    const size_t last = per_count() - 1;
     *finish = NULL;
-    for (size_t i = 0; i < last; i++)
-        if (name_same(rows[i].info.per, per))
-            return &rows[i];
+    for (size_t i = 0; i < catalog_per_count(); i++)
+        if (name_same(catalog_per(i).per, per)) {
+            *info = per_info(i);
+            return find_row(info->per);
+        }
     const char *folded = name_fold(arena, per);
     const size_t length = sizeof FINISH_PREFIX - 1;
     if (strncmp(folded, FINISH_PREFIX, length) != 0 || folded[length] == '\0')
         return NULL;
+    *info = per_info(catalog_per_count());
     *finish = folded + length;
-    return &rows[last];
+    return count_wall_area;
 }

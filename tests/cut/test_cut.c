@@ -190,9 +190,10 @@ static void too_long_a_piece_is_a_stop(void **state)
     assert_int_equal(diags.item[0].class, DIAG_STOP);
     assert_int_equal(diags.item[0].code, DIAG_T001);
     assert_int_equal(diags.item[0].at.line, 12);
-    assert_string_equal(diags.item[0].text,
-                        "piece 'ply, beam B1' of 'X-2X10' is 20' 0\" long; the longest stock is 20' 0\", of which 19' 11-1/2\" "
-                        "can be used: nothing is spliced");
+    assert_string_equal(
+        diags.item[0].text,
+        "piece 'ply, beam B1' of 'X-2X10' is 20' 0\" long; the longest stock is 20' 0\", of which 19' 11-1/2\" "
+        "can be used: nothing is spliced");
 }
 
 static void nothing_for_sale_is_a_stop(void **state)

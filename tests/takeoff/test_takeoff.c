@@ -1,0 +1,257 @@
+/* Counts of the invented house, each worked out by hand where it is checked. */
+#include "house.h"
+
+#include "sawbill/text.h"
+
+static void assert_pieces(const struct takeoff *takeoff, const char *id, int count, double inches, const char *member)
+{
+    const struct takeoff_line *line = line_of(takeoff, id);
+    assert_int_equal(line->is, LINE_PIECES);
+    assert_int_equal(line->count, count * DECIMAL_ONE);
+    assert_int_equal(line->length, INCHES(inches));
+    assert_string_equal(line->item, member);
+    assert_string_equal(line->member->code, member);
+    assert_int_equal(line->class, CLASS_MATERIALS);
+}
+
+/* B1: 3-1/2 + 14 ft + 3-1/2 = 175 in.  B2: 3 + 8 ft less a gap of 1/8 = 98-7/8 in. */
+static void plies_are_single_pieces(void **state)
+{
+    const struct takeoff *takeoff = house_count(house_new(*state));
+    assert_pieces(takeoff, "plies/B1", 3, 175, "DFL2-2X10");
+    assert_pieces(takeoff, "plies/B2", 2, 98.875, "DFL2-2X10");
+    const struct takeoff_line *line = line_of(takeoff, "plies/B1");
+    assert_string_equal(line->where, "beam B1");
+    assert_string_equal(line->counted, "3 plies x 14' 7\": bearing 3-1/2\" + clear 14' 0\" + bearing 3-1/2\"");
+    assert_string_equal(line->cost_code, "lumber");
+    assert_string_equal(line_of(takeoff, "plies/B2")->counted,
+                        "2 plies x 8' 2-7/8\": bearing 3\" + clear 8' 0\" - gap 1/8\"");
+}
+
+/* P2 stands already: nothing of it is counted.  K1 has one piece under each of the three plies of P1. */
+static void posts_and_blocks(void **state)
+{
+    const struct takeoff *takeoff = house_count(house_new(*state));
+    assert_pieces(takeoff, "posts/P1", 3, 86, "SPF2-2X4");
+    assert_null(line_find(takeoff, "posts/P2"));
+    assert_pieces(takeoff, "blocks/K1/P1", 3, 9.25, "SPF2-2X4");
+    assert_count(takeoff, "posts/P1/nails", 22);
+    assert_string_equal(line_of(takeoff, "posts/P1/nails")->item, "BOX-16D");
+}
+
+/* North, side A: 11 hangers; south, side B: 10 joists, 2 of them double; B2 hangs with end 2 on B1. */
+static void hangers_and_their_nails(void **state)
+{
+    const struct takeoff *takeoff = house_count(house_new(*state));
+    assert_count(takeoff, "hangers/north/A", 11);
+    assert_string_equal(line_of(takeoff, "hangers/north/A")->counted, "11 joists, side A: 11 hangers");
+    assert_string_equal(line_of(takeoff, "hangers/north/A")->where, "beam B1, side A");
+    assert_count(takeoff, "hangers/south/B", 8);
+    assert_count(takeoff, "hangers/south/B/doubled", 2);
+    assert_string_equal(line_of(takeoff, "hangers/south/B/doubled")->item, "HNG-2");
+    assert_count(takeoff, "hangers/B2/end 2", 1);
+    assert_null(line_find(takeoff, "hangers/B2/end 1"));
+    /* 11 x 10 and 11 x 6; 8 x 10 and 8 x 6; 2 x 16 and 2 x 6; 14 and 8 */
+    assert_count(takeoff, "hangers/north/A/nails in the carrier", 110);
+    assert_count(takeoff, "hangers/north/A/nails in the member", 66);
+    assert_count(takeoff, "hangers/south/B/nails in the carrier", 80);
+    assert_count(takeoff, "hangers/south/B/nails in the member", 48);
+    assert_count(takeoff, "hangers/south/B/doubled/nails in the carrier", 32);
+    assert_count(takeoff, "hangers/south/B/doubled/nails in the member", 12);
+    assert_count(takeoff, "hangers/B2/end 2/nails in the carrier", 14);
+    assert_count(takeoff, "hangers/B2/end 2/nails in the member", 8);
+    assert_string_equal(line_of(takeoff, "hangers/north/A/nails in the carrier")->item, "BOX-10D");
+    assert_true(line_of(takeoff, "hangers/north/A/nails in the carrier")->spare);
+}
+
+/* 11 tied pairs: 11 straps, 7 nails at either side of the beam. */
+static void straps_and_their_nails(void **state)
+{
+    const struct takeoff *takeoff = house_count(house_new(*state));
+    assert_count(takeoff, "straps/north", 11);
+    assert_null(line_find(takeoff, "straps/south"));
+    assert_count(takeoff, "straps/north/nails at one end", 77);
+    assert_count(takeoff, "straps/north/nails at the other end", 77);
+}
+
+/* Hangers = joist ends + hung beam ends: 11 + 10 + 1.  Nails of hangers = the sum of all holes. */
+static void hangers_match_ends_and_nails_match_holes(void **state)
+{
+    const struct takeoff *takeoff = house_count(house_new(*state));
+    decimal_t hangers = 0, nails = 0;
+    for (size_t i = 0; i < takeoff->count; i++) {
+        const struct takeoff_line *line = &takeoff->line[i];
+        if (strncmp(line->id, "hangers/", 8) != 0)
+            continue;
+        if (strstr(line->id, "/nails"))
+            nails += line->count;
+        else
+            hangers += line->count;
+    }
+    assert_int_equal(hangers, (11 + 10 + 1) * DECIMAL_ONE);
+    assert_int_equal(nails, ((11 + 8) * (10 + 6) + 2 * (16 + 6) + (14 + 8)) * DECIMAL_ONE);
+}
+
+/* 175 in, ends 2 in: floor(171 / 12) + 1 = 15 in the first row, floor((171 - 6) / 12) + 1 = 14 in the staggered one,
+ * both faces: 2 x (15 + 14) = 58. */
+static void ply_fasteners_in_the_pattern(void **state)
+{
+    struct house *house = house_new(*state);
+    const struct takeoff *takeoff = house_count(house);
+    assert_count(takeoff, "ply fasteners/B1", 58);
+    assert_string_equal(
+        line_of(takeoff, "ply fasteners/B1")->counted,
+        "2 faces x (1 row of floor((14' 7\" - 2 x 2\") / 1' 0\") + 1 = 15 + 1 staggered row of "
+        "floor((14' 7\" - 2 x 2\" - 6\") / 1' 0\") + 1 = 14), driven from each face through 2 ply joints");
+    /* one face, three rows: rows 1 and 3 are full, row 2 is staggered: 15 + 14 + 15 */
+    house->beam[0].each_face.choice = NO;
+    house->beam[0].rows.count = 3;
+    assert_count(house_count(house), "ply fasteners/B1", 44);
+    /* no stagger: 3 x 15; the last one falls on the end distance exactly: 2 + 14 x 12 = 170, 171 / 9 = 19: 20 a row */
+    house->beam[0].stagger.length = 0;
+    assert_count(house_count(house), "ply fasteners/B1", 45);
+    house->beam[0].spacing.length = INCHES(9);
+    assert_count(house_count(house), "ply fasteners/B1", 60);
+}
+
+static void no_pattern_counts_nothing_and_says_so(void **state)
+{
+    struct house *house = house_new(*state);
+    house->beam[0].rows.count = 0;
+    const struct takeoff *takeoff = house_count(house);
+    assert_null(line_find(takeoff, "ply fasteners/B1"));
+    assert_null(line_find(takeoff, "ply fasteners/B2"));
+    int notes = 0;
+    for (size_t i = 0; i < house->diags.count; i++)
+        if (house->diags.item[i].code == DIAG_T002 && strstr(house->diags.item[i].text, "ask the engineer"))
+            notes++;
+    assert_int_equal(notes, 2);
+    /* a beam of one ply has nothing to fasten */
+    house = house_new(*state);
+    house->beam_design[1].plies = 1;
+    house_count(house);
+    for (size_t i = 0; i < house->diags.count; i++)
+        assert_null(strstr(house->diags.item[i].text, "ask the engineer"));
+}
+
+/* S1, 200 in long, 93 in high: 14 studs of 93 - 2 x 1-1/2 = 90; two plates in two pieces of 100 each; a brace row in
+ * two pieces of 100; ceil(200 / 96) = 3 diagonals over 66-2/3, taken as 66-11/16, and up 93: 66.6875^2 + 93^2 =
+ * 13,096.2, between 114-7/16 (13,095.9) and 114-1/2 (13,110.3). */
+static void shore_lumber(void **state)
+{
+    const struct takeoff *takeoff = house_count(house_new(*state));
+    assert_pieces(takeoff, "shores/S1/studs", 14, 90, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/plates", 4, 100, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/brace rows", 2, 100, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.5, "SPF2-2X4");
+}
+
+/* 12 ft go in one piece, a sixteenth more in two of 6 ft 1/16 in; no brace row, no line. */
+static void plates_no_longer_than_twelve_feet(void **state)
+{
+    struct house *house = house_new(*state);
+    house->shore_design[0].length = FEET(12);
+    house->shore_design[0].brace_rows = 0;
+    const struct takeoff *takeoff = house_count(house);
+    assert_pieces(takeoff, "shores/S1/plates", 2, 144, "SPF2-2X4");
+    assert_null(line_find(takeoff, "shores/S1/brace rows"));
+    house->shore_design[0].length = FEET(12) + INCHES(0.0625);
+    assert_pieces(house_count(house), "shores/S1/plates", 4, 72.0625, "SPF2-2X4");
+}
+
+static void what_cannot_be_counted_is_noted(void **state)
+{
+    struct house *house = house_new(*state);
+    house->beam_design[1].member = NULL;
+    house->beam_design[1].end_hanger[1] = NULL;
+    house->joist_design[0].hanger = NULL;
+    house->shore_design[0].member = NULL;
+    house->block[0].depth.length = 0;
+    const struct takeoff *takeoff = house_count(house);
+    assert_null(line_find(takeoff, "plies/B2"));
+    assert_null(line_find(takeoff, "hangers/north/A"));
+    assert_null(line_find(takeoff, "hangers/B2/end 2"));
+    assert_null(line_find(takeoff, "shores/S1/studs"));
+    assert_null(line_find(takeoff, "blocks/K1/P1"));
+    const char *const said[] = {"'beam B2' has no member", "no hanger fits: 11 joists of 'joists north'",
+                                "no hanger fits 'beam B2', end 2", "'shore S1' has no stud member",
+                                "no post with a member stands on 'block K1'"};
+    for (size_t k = 0; k < COUNT_OF(said); k++) {
+        bool found = false;
+        for (size_t i = 0; i < house->diags.count; i++)
+            found = found || strstr(house->diags.item[i].text, said[k]);
+        if (!found)
+            print_error("not said: %s\n", said[k]);
+        assert_true(found);
+    }
+}
+
+/* An existing beam is not bought; joists on a dropped beam lie on it. */
+static void existing_and_dropped_beams(void **state)
+{
+    struct house *house = house_new(*state);
+    house->beam[1].status.choice = NE_EXISTING;
+    house->beam[0].set.choice = SET_DROPPED;
+    const struct takeoff *takeoff = house_count(house);
+    for (size_t i = 0; i < takeoff->count; i++) {
+        assert_null(strstr(takeoff->line[i].id, "B2"));
+        assert_false(strncmp(takeoff->line[i].id, "hangers/", 8) == 0);
+    }
+    assert_count(takeoff, "plies/B1", 3);
+}
+
+static void the_jobs_own_lines(void **state)
+{
+    struct house *house = house_new(*state);
+    const struct entry *at = &house->written;
+    struct work work = {head_of("trim"), {"put the mantel back", at}, {"carpenter", at}, {35000, at}};
+    struct buy buy[] = {{.head = head_of("permit"),
+                         .what = {"building permit", at},
+                         .price = {185 * MONEY_DOLLAR, at},
+                         .class = {CLASS_FEES, at},
+                         .own_markup = {0, at}},
+                        {.head = head_of("board"), .item = {"GYPSUM", at}, .count = {64 * DECIMAL_ONE, at}}};
+    struct sub sub = {.head = head_of("floor"), .what = {"floor finisher", at}, .price = {780 * MONEY_DOLLAR, at}};
+    house->job.works = &work;
+    house->job.buys = buy;
+    house->job.subs = &sub;
+    house->job.work_count = house->job.sub_count = 1;
+    house->job.buy_count = 2;
+    const struct takeoff *takeoff = house_count(house);
+    const struct takeoff_line *line = line_of(takeoff, "work/trim");
+    assert_int_equal(line->is, LINE_LABOR);
+    assert_int_equal(line->count, 35000);
+    assert_ptr_equal(line->trade, &house->trade[0]);
+    assert_string_equal(line->counted, "3.5 hours of carpenter, as the job says");
+    line = line_of(takeoff, "buy/permit");
+    assert_int_equal(line->class, CLASS_FEES);
+    assert_int_equal(line->price, 185 * MONEY_DOLLAR);
+    assert_int_equal(line->count, DECIMAL_ONE);
+    assert_true(line->has_own_markup);
+    line = line_of(takeoff, "buy/board");
+    assert_string_equal(line->unit, "sq ft");
+    assert_int_equal(line->class, CLASS_MATERIALS);
+    assert_false(line->has_own_markup);
+    line = line_of(takeoff, "sub/floor");
+    assert_int_equal(line->is, LINE_SUB);
+    assert_int_equal(line->class, CLASS_SUBS);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(plies_are_single_pieces, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(posts_and_blocks, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(hangers_and_their_nails, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(straps_and_their_nails, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(hangers_match_ends_and_nails_match_holes, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(ply_fasteners_in_the_pattern, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(no_pattern_counts_nothing_and_says_so, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(shore_lumber, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(plates_no_longer_than_twelve_feet, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(what_cannot_be_counted_is_noted, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(existing_and_dropped_beams, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(the_jobs_own_lines, support_setup, support_teardown),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
