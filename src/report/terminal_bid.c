@@ -64,8 +64,9 @@ static void show_terms(struct screen *screen, const struct report *report, const
     struct arena *arena = screen->out.arena;
     const struct job *job = report->job;
     screen_printf(screen, WEIGHT_PLAIN, "method %s; gross margin %s of the price, markup %s on direct cost; %s hours",
-                  choice_name("bid", "method", (int)estimate->method), percent_text(arena, estimate->gross_margin),
-                  percent_text(arena, estimate->markup), decimal_text(arena, estimate->hours));
+                  choice_name("bid", "method", (int)estimate->method),
+                  percent_text(arena, decimal_round(estimate->gross_margin, 2)),
+                  percent_text(arena, decimal_round(estimate->markup, 2)), decimal_text(arena, estimate->hours));
     if (job->bid.valid_for.count > 0 && job->facts.date.at)
         screen_printf(screen, WEIGHT_PLAIN, "good until %s (%d days)",
                       date_text(arena, date_plus(job->facts.date.date, job->bid.valid_for.count)),

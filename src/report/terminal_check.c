@@ -7,13 +7,8 @@
 enum { PATH_DEPTH_MOST = 24 }; /* beams on beams on posts: a house has far fewer; references cannot go round */
 
 static const struct column path_columns[] = {
-    {"Load path, from the ground up", false, true},
-    {"At", true, false},
-    {"Dead", true, false},
-    {"Live", true, false},
-    {"Roof live", true, false},
-    {"Snow", true, false},
-    {"All, lb", true, false},
+    {"From the ground up", false, true}, {"At", true, false},   {"Dead", true, false}, {"Live", true, false},
+    {"Roof live", true, false},          {"Snow", true, false}, {"All", true, false},
 };
 
 struct path_walk {
@@ -101,7 +96,7 @@ static void show_path(struct screen *screen, const struct design *design)
     }
     if (walk.table.count == 0)
         return;
-    screen_heading(screen, "Load path");
+    screen_heading(screen, "Load path, lb at each joint");
     screen_table(screen, &walk.table);
 }
 
@@ -153,18 +148,28 @@ static void add_check(struct table *table, const struct member_checks *checks, c
     row->weight = check == governing ? WEIGHT_BOLD : WEIGHT_PLAIN;
 }
 
-static const char *member_verdict(struct arena *arena, const struct member_checks *checks,
+/* An end of an engineer's beam is his, too. */
+static bool is_specified(const struct design *design, const struct member_checks *checks)
+{
+    for (size_t i = 0; i < design->member_count; i++)
+        if (design->members[i]->specified && node_same(design->members[i]->id, checks->id))
+            return true;
+    return checks->specified;
+}
+
+static const char *member_verdict(struct arena *arena, const struct design *design, const struct member_checks *checks,
                                   const struct check *governing)
 {
-    if (checks->specified)
-        return arena_printf(arena, "as specified; our check r = %s%s", ratio_text(arena, governing->ratio),
-                            governing->ratio > 1 ? ": ask the engineer" : "");
-    return arena_printf(arena, "%s, greatest ratio %s%s", checks->passes ? "holds" : "DOES NOT HOLD",
-                        ratio_text(arena, governing->ratio),
+    const char *ratio = ratio_text(arena, governing->ratio);
+    if (checks->passes || checks->specified)
+        if (is_specified(design, checks))
+            return arena_printf(arena, "as specified; our check r = %s%s", ratio,
+                                governing->ratio > 1 ? ": ask the engineer" : "");
+    return arena_printf(arena, "%s, greatest ratio %s%s", checks->passes ? "holds" : "DOES NOT HOLD", ratio,
                         checks->unverified ? "; a design value is from memory: unverified" : "");
 }
 
-static void show_member(struct screen *screen, const struct member_checks *checks)
+static void show_member(struct screen *screen, const struct design *design, const struct member_checks *checks)
 {
     static const struct column columns[] = {
         {"Check", false, true},  {"Under", false, true},    {"At", true, false},
@@ -177,12 +182,19 @@ static void show_member(struct screen *screen, const struct member_checks *check
         screen_printf(screen, WEIGHT_PLAIN, "nothing checked");
         return;
     }
-    screen_printf(screen, WEIGHT_PLAIN, "%s", member_verdict(screen->out.arena, checks, governing));
+    screen_printf(screen, WEIGHT_PLAIN, "%s", member_verdict(screen->out.arena, design, checks, governing));
     struct table table = table_new(screen->out.arena, columns, sizeof columns / sizeof columns[0]);
     for (size_t i = 0; i < checks->count; i++)
         if (is_worst(checks, i))
             add_check(&table, checks, &checks->check[i], governing);
     screen_table(screen, &table);
+}
+
+/* Under their heading the lines need not say again that they were not checked. */
+static const char *without_lead(const char *line, const char *lead)
+{
+    size_t length = strlen(lead);
+    return strncmp(line, lead, length) == 0 ? line + length : line;
 }
 
 static void show_list(struct screen *screen, const char *head, const char *const *line, size_t count)
@@ -191,7 +203,7 @@ static void show_list(struct screen *screen, const char *head, const char *const
         return;
     screen_heading(screen, "%s", head);
     for (size_t i = 0; i < count; i++)
-        screen_bullet(screen, line[i]);
+        screen_bullet(screen, without_lead(line[i], "not checked: "));
 }
 
 char *report_check(struct arena *arena, const struct report *report, bool color, int width)
@@ -204,7 +216,7 @@ char *report_check(struct arena *arena, const struct report *report, bool color,
         show_path(&screen, design);
         screen_heading(&screen, "Checks, each in its worst combination; ratios rounded up");
         for (size_t i = 0; i < design->member_count; i++)
-            show_member(&screen, design->members[i]);
+            show_member(&screen, design, design->members[i]);
         show_list(&screen, "Not checked", design->unchecked, design->unchecked_count);
         show_list(&screen, "Basis", design->basis, design->basis_count);
     }

@@ -25,8 +25,8 @@ struct built {
     struct member sawn, engineered;
     struct beam beams[2];
     struct beam_design beam_designs[2];
-    struct member_checks ours, theirs;
-    struct member_checks *members[2];
+    struct member_checks ours, theirs, their_end;
+    struct member_checks *members[3];
     struct path_step path[4];
     struct price price;
     struct supplier suppliers[2];
@@ -53,6 +53,14 @@ static inline void built_design(struct arena *arena, struct built *b)
         .id = "beam long", .member = "3 - LVL-9.5", .count = 1, .specified = true, .passes = true};
     b->theirs.check = arena_array(arena, 1, sizeof *theirs);
     memcpy(b->theirs.check, theirs, sizeof theirs);
+    static const struct check end[] = {
+        {"bearing of the beam", "NDS 2018 3.10.2", "D+L", NAN, 126, 750, "psi", 0.17, true, NULL},
+    };
+    b->their_end =
+        (struct member_checks){.id = "beam long, end 1", .member = "3 - LVL-9.5", .count = 1, .passes = true};
+    b->their_end.check = arena_array(arena, 1, sizeof *end);
+    memcpy(b->their_end.check, end, sizeof end);
+    b->members[2] = &b->their_end;
     b->members[0] = &b->ours;
     b->members[1] = &b->theirs;
     b->beams[0].head = (struct head){.id = "parlor", .folded = "parlor"};
@@ -68,7 +76,7 @@ static inline void built_design(struct arena *arena, struct built *b)
     b->design = (struct design){.beams = b->beam_designs,
                                 .beam_count = 2,
                                 .members = b->members,
-                                .member_count = 2,
+                                .member_count = 3,
                                 .path = b->path,
                                 .path_count = 4,
                                 .unchecked_count = 2,
