@@ -2,6 +2,7 @@
 #include "table.h"
 
 #include <math.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include "sawbill/text.h"
@@ -30,6 +31,8 @@ static const char *near_name(const struct linker *l, enum table_id table, const 
 static void unknown(const struct linker *l, enum table_id from, size_t row, const char *column, enum table_id to,
                     const char *to_column)
 {
+    if (!l->loaded[to].complete)
+        return; /* that file has its own fault */
     const char *text = loaded_text(&l->loaded[from], row, column);
     diag_add(l->diags, DIAG_C004, where(l, from, row, column), "'%s' in column '%s' is not in %s%s", text, column,
              CATALOG_TABLES[to].file, near_name(l, to, to_column, text));
@@ -65,7 +68,7 @@ static void link_member(const struct linker *l, size_t row)
     if (member->ply_width > member->depth)
         refuse(l, TABLE_MEMBERS, row, "ply width", "'ply width' is greater than 'depth'; a ply stands on edge");
     member->values = catalog_design_named(l->catalog, member->design, nominal);
-    if (member->values || (member->wood == WOOD_SAWN && nominal == 0))
+    if (member->values || !l->loaded[TABLE_DESIGN].complete || (member->wood == WOOD_SAWN && nominal == 0))
         return;
     const char *named = catalog_design_named(l->catalog, member->design, 0) ? " for a width of %s in" : "";
     const char *width =
@@ -97,21 +100,37 @@ static void link_price(const struct linker *l, size_t row)
         refuse(l, TABLE_PRICES, row, "cut charge", "a cut charge is for what is sold by the foot; give 'increment'");
 }
 
-/* One item without length is compared by price of one: its rows must count in one unit. */
+struct sold {
+    const char *item; /* folded */
+    size_t row;
+};
+
+static int compare_sold(const void *a, const void *b)
+{
+    const struct sold *left = a;
+    const struct sold *right = b;
+    int order = strcmp(left->item, right->item);
+    return order ? order : (left->row > right->row) - (left->row < right->row);
+}
+
+/* Prices of one item are compared with each other: its rows must count in one unit, that of the first. */
 static void check_units(const struct linker *l)
 {
-    const struct catalog *catalog = l->catalog;
-    for (size_t i = 0; i < catalog->price_count; i++) {
-        const struct price *price = &catalog->prices[i];
-        for (size_t k = 0; k < i; k++) {
-            const struct price *other = &catalog->prices[k];
-            if (!name_same(price->item, other->item) || name_same(price->unit, other->unit))
-                continue;
-            diag_add(l->diags, DIAG_C004, where(l, TABLE_PRICES, i, "unit"),
+    size_t count = l->catalog->price_count;
+    struct sold *sold = arena_array(l->arena, count, sizeof *sold);
+    for (size_t i = 0; i < count; i++)
+        sold[i] = (struct sold){name_fold(l->arena, l->catalog->prices[i].item), i};
+    if (count > 1)
+        qsort(sold, count, sizeof *sold, compare_sold);
+    for (size_t i = 1, first = 0; i < count; i++) {
+        if (strcmp(sold[i].item, sold[first].item) != 0)
+            first = i;
+        const struct price *price = &l->catalog->prices[sold[i].row];
+        const struct price *other = &l->catalog->prices[sold[first].row];
+        if (!name_same(price->unit, other->unit) && price->unit[0] && other->unit[0])
+            diag_add(l->diags, DIAG_C004, where(l, TABLE_PRICES, sold[i].row, "unit"),
                      "'%s' is sold by '%s' here and by '%s' at line %d; one item has one unit", price->item,
                      price->unit, other->unit, other->at.line);
-            break;
-        }
     }
 }
 

@@ -84,6 +84,7 @@ static void step_place(struct reader *reader, unsigned char byte, unsigned char 
 
 static void report_syntax(struct reader *reader)
 {
+    reader->sheet->lost = true;
     struct place here = place_here(reader);
     bool spans = reader->cell_at.line != here.line;
     const char *begun = spans ? arena_printf(reader->arena, " (the cell began at line %d)", reader->cell_at.line) : "";
@@ -153,6 +154,7 @@ static size_t read_rows(struct reader *reader, const unsigned char *text, size_t
         if (csv_fini(&parser, end_cell, end_row, reader) != 0) {
             diag_add(reader->diags, DIAG_F005, &open, "the quote that opens this cell is never closed");
             /* libcsv has handed over the half cell: drop its row */
+            reader->sheet->lost = true;
             forget_row(reader);
         }
     }

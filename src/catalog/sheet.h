@@ -24,6 +24,7 @@ struct sheet {
     const char *file;
     struct row *row; /* row 0 is the header; rows without any text are left out */
     size_t count, capacity;
+    bool lost; /* a row was left out for a fault: what refers to it cannot be judged */
 };
 
 /* Reads the file from disk.  Returns false, with the fault in diags, when it cannot be read. */

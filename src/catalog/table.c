@@ -65,6 +65,15 @@ static const struct cell *cell_of(const struct loaded *loaded, size_t row, size_
     return index < source->count ? &source->cell[index] : NULL;
 }
 
+/* The columns that name a row are there. */
+static bool has_keys(const struct loaded *loaded)
+{
+    for (size_t i = 0; i < loaded->table->count; i++)
+        if (loaded->table->column[i].key && loaded->table->column[i].required && loaded->cell_of[i] == SIZE_MAX)
+            return false;
+    return true;
+}
+
 static void read_row(struct arena *arena, struct loaded *loaded, size_t row, size_t want, struct diags *diags)
 {
     const struct table *table = loaded->table;
@@ -77,18 +86,20 @@ static void read_row(struct arena *arena, struct loaded *loaded, size_t row, siz
         diag_add(diags, DIAG_C005, &source->cell[0].at, "%zu cells where the header has %zu columns%s", source->count,
                  want, source->count > want ? "; a comma inside a cell needs quotes around the cell" : "");
     static const struct cell nothing = {.text = ""};
+    /* of a row with too many or too few cells only the names are taken, in silence, so that what refers to them is not
+     * reported: its cells may stand in the wrong columns */
+    struct diags unheard = {.arena = arena};
+    struct diags *heard = right_count ? diags : &unheard;
     for (size_t i = 0; i < table->count; i++) {
         const struct column *column = &table->column[i];
         const struct cell *cell = cell_of(loaded, row, i);
-        /* of a row with too many or too few cells only the names are taken, so that what refers to them is not reported
-         */
         bool named = column->type == CELL_CODE || column->type == CELL_REF || column->type == CELL_TEXT;
         bool good = true;
         if (cell && (right_count || (named && cell->text[0])))
-            good = cell_store(arena, column, cell, into, diags);
+            good = cell_store(arena, column, cell, into, heard);
         else /* an empty cell that may be: cannot fail */
             (void)cell_store(arena, &(struct column){.type = column->type, .offset = column->offset}, &nothing, into,
-                             diags);
+                             heard);
         loaded->whole[row] = loaded->whole[row] && good;
     }
 }
@@ -182,6 +193,7 @@ struct loaded table_load(struct arena *arena, const struct table *table, const s
         read_row(arena, &loaded, i, header->count, diags);
     }
     check_twice(arena, &loaded, diags);
+    loaded.complete = !sheet->lost && has_keys(&loaded);
     return loaded;
 }
 

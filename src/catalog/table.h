@@ -71,6 +71,7 @@ struct loaded {
     bool *whole;               /* row has as many cells as the header: worth checking further */
     void *rows;
     size_t count;
+    bool complete; /* every row is here by its name, so that a reference can be judged */
 };
 
 /* Never fails: what is wrong goes to diags. */
