@@ -120,10 +120,11 @@ static struct check bearing_of(const struct sizing *s, const struct loads *lb, d
     return worst;
 }
 
-static const char *area_text(struct sizing *s, double width, length_t along)
+static const char *area_text(struct sizing *s, const struct beam_design *bd, double width, length_t along)
 {
-    return arena_printf(s->arena, "%s wide x %s long", length_tape(s->arena, length_from_inches(width)),
-                        length_tape(s->arena, along));
+    bool wider = width < length_inches(bd->width) - 1.0 / 64;
+    return arena_printf(s->arena, "%s wide x %s long%s", length_tape(s->arena, length_from_inches(width)),
+                        length_tape(s->arena, along), wider ? ", the beam is wider than its support" : "");
 }
 
 /* End grain of the post, 3.10.1: Fc* in every combination. */
@@ -151,9 +152,8 @@ static struct check plies_on_wood(struct sizing *s, const struct beam_design *bd
                                   int supported)
 {
     struct check check = check_of("every ply on wood", "NDS 2018 3.10.2", bd->plies, supported, "plies");
-    if (support->across > 0 && support->across < bd->width)
-        check.note = arena_printf(s->arena, "beam %s wide on %s: wider than its support",
-                                  length_tape(s->arena, bd->width), length_tape(s->arena, support->across));
+    check.note = arena_printf(s->arena, "beam %s wide on a support %s wide: a ply hangs on its fasteners",
+                              length_tape(s->arena, bd->width), length_tape(s->arena, support->across));
     return check;
 }
 
@@ -169,12 +169,13 @@ static void check_below(struct sizing *s, const struct beam_design *bd, int end,
     int supported = 0;
     double width = overlap(bd, support, &supported), area = width * length_inches(support->along);
     const struct loads *lb = &bd->end_lb[end];
-    const char *size = area_text(s, width, support->along);
+    const char *size = area_text(s, bd, width, support->along);
     checks_add(s, checks,
                bearing_of(s, lb, area, bd->member->values->fc_perp, "bearing of the beam",
                           arena_printf(s->arena, "overlap %s; Cb 1.0 at a beam's end", size)));
     if (reaches_below(&bd->beam->end_[end])) {
-        checks_add(s, checks, plies_on_wood(s, bd, support, supported));
+        if (supported < bd->plies)
+            checks_add(s, checks, plies_on_wood(s, bd, support, supported));
         checks_add(s, checks, least_length(support));
     }
     if (support->post && support->post->member) {
@@ -213,13 +214,16 @@ bool bearing_check(struct sizing *s, const struct beam_design *bd, int end)
         return true; /* asked, or stopped, elsewhere */
     struct member_checks *checks = checks_new(s, id, member_text(s->arena, bd->member, bd->plies));
     checks->unverified = !bd->member->values->seen;
-    if (support.hanger)
+    if (support.hanger) {
         checks_add(s, checks, hanger_check(s, support.hanger, &bd->end_lb[end], "beam hanger"));
+        if (bd->beam->end_[end].kind == END_BEAM)
+            say_gravity(s, support.hanger, s->design->beams[bd->beam->end_[end].ref.index].member);
+    }
     if (support.hanger || reaches_below(&bd->beam->end_[end])) {
         check_below(s, bd, end, &support, checks);
     } else {
         struct check none =
-            check_of("beam hanger", "NDS 2018 11.1.1.3, listed load", fmax(loads_sum(bd->end_lb[end]), 1), 0, "lb");
+            check_of("beam hanger", "listed load (hangers.csv)", fmax(loads_sum(bd->end_lb[end]), 1), 0, "lb");
         none.note = "no hanger in hangers.csv fits and holds this end";
         checks_add(s, checks, none);
     }

@@ -44,7 +44,9 @@ struct check check_of(const char *name, const char *clause, double demand, doubl
 
 void check_worse(struct check *worst, struct check next)
 {
-    if (!worst->name || next.ratio > worst->ratio)
+    /* where nothing holds every ratio is infinite: the greatest demand says most */
+    bool both = isinf(next.ratio) && isinf(worst->ratio);
+    if (!worst->name || next.ratio > worst->ratio || (both && next.demand > worst->demand))
         *worst = next;
 }
 

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "sawbill/text.h"
+
 bool hanger_fits(const struct hanger *hanger, const struct hanger_need *need)
 {
     static const double tape = 1.0 / 64; /* what a rule cannot show does not decide */
@@ -38,7 +40,7 @@ struct check hanger_check(const struct sizing *s, const struct hanger *hanger, c
             continue;
         double listed = listed_load(hanger, combo->cd);
         struct check check =
-            check_of(name, "NDS 2018 11.1.1.3, listed load", combined(combo, lb), isnan(listed) ? 0 : listed, "lb");
+            check_of(name, "listed load (hangers.csv)", combined(combo, lb), isnan(listed) ? 0 : listed, "lb");
         check.combination = combo->name;
         if (isnan(listed))
             check.note = arena_printf(s->arena, "%s: no listed load at this duration", hanger->code);
@@ -91,4 +93,18 @@ size_t hangers_sorted(struct sizing *s, const struct hanger_need *need, const st
     }
     *out = list;
     return count;
+}
+
+/* A listing holds for wood of its specific gravity; lighter wood holds less, and the catalog does not say how much. */
+void say_gravity(struct sizing *s, const struct hanger *hanger, const struct member *carrier)
+{
+    double basis = 0;
+    if (!hanger || !carrier || !hanger->gravity_basis || !number_parse(hanger->gravity_basis, &basis))
+        return;
+    if (carrier->values->gravity > 0 && carrier->values->gravity < basis - 1e-9)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: %s is listed for wood of specific gravity %s, %s has %s: its load "
+                                      "there is less",
+                                      hanger->code, number_text(s->arena, basis, 2), carrier->code,
+                                      number_text(s->arena, carrier->values->gravity, 2)));
 }

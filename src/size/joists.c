@@ -113,7 +113,7 @@ static struct check choose_hanger(struct sizing *s, const struct hanger_need *ne
     }
     if (best.name)
         return best;
-    best = check_of(name, "NDS 2018 11.1.1.3, listed load", fmax(loads_sum(need->lb), 1), 0, "lb");
+    best = check_of(name, "listed load (hangers.csv)", fmax(loads_sum(need->lb), 1), 0, "lb");
     best.note = arena_printf(s->arena, "no hanger in hangers.csv fits a member %s wide and %s deep",
                              length_tape(s->arena, length_from_inches(need->width_in)),
                              length_tape(s->arena, length_from_inches(need->depth_in)));
@@ -145,6 +145,7 @@ static void check_hangers(struct sizing *s, struct joist_design *jd, struct memb
     if (!needs_hangers(jd->beam))
         return;
     checks_add(s, checks, choose_hanger(s, &need, "joist hanger", &jd->hanger));
+    say_gravity(s, jd->hanger, s->design->beams[beam].member);
     if (jd->doubled_count == 0)
         return;
     need.width_in *= 2;

@@ -133,6 +133,12 @@ static bool above_names(const struct beam *beam, enum kind kind, size_t index)
     return false;
 }
 
+/* What comes out weighs nothing on the beam that takes its place. */
+static bool is_out(const struct wall *wall)
+{
+    return wall->status.choice == WALL_COMES_OUT;
+}
+
 static bool stands_on(const struct ref_value *on, const struct beam *beam, size_t index, enum kind kind, size_t which)
 {
     if (on->at)
@@ -165,7 +171,7 @@ void stack_fill(struct sizing *s, size_t index)
         if (stands_on(&s->job->loads[i].on, bd->beam, index, KIND_LOAD, i))
             add_load(s, index, &s->job->loads[i]);
     for (size_t i = 0; i < s->job->wall_count; i++)
-        if (stands_on(&s->job->walls[i].on, bd->beam, index, KIND_WALL, i))
+        if (!is_out(&s->job->walls[i]) && stands_on(&s->job->walls[i].on, bd->beam, index, KIND_WALL, i))
             add_wall(s, index, &s->job->walls[i]);
     add_braces(s, index);
     add_hung_beams(s, index);
@@ -198,9 +204,26 @@ static void check_load_places(struct sizing *s, size_t index, const struct beam_
     }
 }
 
+static void check_joist_places(struct sizing *s, const struct beam_design *bd)
+{
+    for (int side = 0; side < 2; side++) {
+        if (!bd->side[side])
+            continue;
+        const struct joists *joists = bd->side[side]->joists;
+        const char *name = head_name(s->arena, KIND_JOISTS, &joists->head);
+        const struct length_value *place[] = {&joists->from, &joists->to};
+        for (size_t k = 0; k < sizeof place / sizeof *place; k++)
+            if (place[k]->at)
+                fault_beyond(s, bd, name, place[k]->length, &place[k]->at->at);
+        for (size_t i = 0; i < joists->at.count; i++)
+            fault_beyond(s, bd, name, joists->at.item[i], place_of(joists->at.at, &joists->head));
+    }
+}
+
 void stack_check(struct sizing *s, size_t index)
 {
     const struct beam_design *bd = &s->design->beams[index];
+    check_joist_places(s, bd);
     check_load_places(s, index, bd);
     const struct roof *roof = &s->job->roof;
     if (s->job->has_roof && roof->braces_on.at && roof->braces_on.index == index)

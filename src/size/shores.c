@@ -179,6 +179,8 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
         checks_add(s, checks, back);
     }
     sd->passes = checks_close(s, checks, &shore->head.at);
+    if (loads_sum(load.point_lb) > 0)
+        basis_add(s, arena_printf(s->arena, "%s: what comes down in one place is all put on one stud", name));
     const char *below = shore->stands_on.text && *shore->stands_on.text ? shore->stands_on.text : "not said";
     unchecked_add(s, arena_printf(s->arena, "not checked: the floor under %s ('%s') and what carries it", name, below));
     unchecked_add(s,

@@ -76,6 +76,7 @@ struct check hanger_check(const struct sizing *s, const struct hanger *hanger, c
                           const char *name);
 /* Hangers that fit in size, the cheapest first (its nails with it; without a price: last). */
 size_t hangers_sorted(struct sizing *s, const struct hanger_need *need, const struct hanger ***out);
+void say_gravity(struct sizing *s, const struct hanger *hanger, const struct member *carrier);
 double listed_load(const struct hanger *hanger, double cd); /* NAN: no load listed at this duration */
 
 /* members.c */
