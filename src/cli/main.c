@@ -6,6 +6,7 @@
 #include <unistd.h>
 
 #include "cli.h"
+#include "sawbill/text.h"
 
 struct command {
     const char *name, *arguments, *help;
