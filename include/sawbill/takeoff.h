@@ -21,10 +21,10 @@ struct takeoff_line {
     length_t length;             /* LINE_PIECES: of each piece, finished */
     const struct task *task;     /* LINE_LABOR from labor.csv; count is in the task's `per` */
     const struct trade *trade;   /* LINE_LABOR of [work]; count is hours */
-    bool spare;                  /* small hardware: the bid's spare applies */
     money_t price;               /* LINE_BUY without item, LINE_SUB: the job's own price of one */
-    bool has_own_markup;
     percent_t own_markup;
+    bool has_own_markup;
+    bool spare; /* small hardware: the bid's spare applies */
     const char *cost_code;
     struct place at; /* of the section or catalog row that it comes from */
 };

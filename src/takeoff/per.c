@@ -16,12 +16,14 @@ static decimal_t hundredths(wide_t value, wide_t unit)
 
 static decimal_t feet(length_t length)
 {
-    return hundredths(length, LENGTH_FOOT);
+    const length_t foot = LENGTH_FOOT;
+    return hundredths(length, foot);
 }
 
 static decimal_t square_feet(wide_t area)
 {
-    return hundredths(area, (wide_t)LENGTH_FOOT * LENGTH_FOOT);
+    const wide_t foot = LENGTH_FOOT / LENGTH_INCH, inch = LENGTH_INCH;
+    return hundredths(area, foot * inch * foot * inch);
 }
 
 static decimal_t count_job(const struct counting *counting, const char *finish)
