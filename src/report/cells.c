@@ -136,22 +136,11 @@ void page_formula_text(struct page *page, int row, int column, enum look look, c
     slot->formula = formula;
 }
 
-/* Points of one line at 10 and 11 points of type, and how many letters of running text fit where the column width
- * counts one digit: measured on the usual office fonts. */
-static const double LINE_POINTS = 15.0;
-static const double LETTERS_PER_WIDTH = 1.05;
-
 void page_paragraph(struct page *page, int row, int first, int last, enum look look, const char *text)
 {
     page->span = arena_more(page->book->arena, page->span, page->span_count, &page->span_capacity, sizeof *page->span);
-    double width = 0;
-    for (int i = first; i <= last; i++)
-        width += i < page->columns ? page->width[i] : 9.0;
-    double letters = (double)utf8_count(text, strlen(text));
-    double lines = ceil(letters / fmax(8.0, width * LETTERS_PER_WIDTH));
-    struct span span = {.row = row, .first = first, .last = last, .text = text, .look = look};
-    span.height = LINE_POINTS * fmax(1.0, lines);
-    page->span[page->span_count++] = span;
+    page->span[page->span_count++] =
+        (struct span){.row = row, .first = first, .last = last, .text = text, .look = look};
     if (utf8_check(text, strlen(text)) != strlen(text))
         book_fault(page->book, "text that is not UTF-8", page, row, first);
 }

@@ -28,10 +28,12 @@ enum look {
     LOOK_CENTER,
     LOOK_NUMBER,  /* a result: count, length */
     LOOK_HOURS,   /* a result, two places */
-    LOOK_TENTHS,  /* a result, one place: lb, psi, in */
+    LOOK_TENTHS,  /* a result, one place: lb, psi */
+    LOOK_INCHES,  /* a result, three places */
     LOOK_RATIO,   /* a result, two places, bold */
     LOOK_MONEY,   /* a formula */
     LOOK_PERCENT, /* a formula */
+    LOOK_SHARE,   /* a formula, two places */
     LOOK_IN_MONEY,
     LOOK_IN_PERCENT,
     LOOK_IN_NUMBER,
@@ -42,7 +44,6 @@ enum look {
     LOOK_SUM_WRAP,
     LOOK_SUM_MONEY,
     LOOK_SUM_HOURS,
-    LOOK_SUM_PERCENT,
     LOOK_PRICE_TEXT, /* the price itself */
     LOOK_PRICE,
     LOOK_FIXED_MONEY, /* the client's file: values only */
@@ -62,7 +63,6 @@ struct slot {
 };
 struct span {
     int row, first, last;
-    double height; /* points */
     const char *text;
     enum look look;
 };
@@ -116,7 +116,7 @@ void page_formula(struct page *page, int row, int column, enum look look, double
     __attribute__((format(printf, 6, 7)));
 void page_formula_text(struct page *page, int row, int column, enum look look, const char *result, const char *template,
                        ...) __attribute__((format(printf, 6, 7)));
-/* Wrapped text from column `first` to `last`; the row gets the height that the text needs. */
+/* Wrapped text from column `first` to `last`. */
 void page_paragraph(struct page *page, int row, int first, int last, enum look look, const char *text);
 
 /* The heads and widths of a table, and the row they stand in. */

@@ -60,11 +60,6 @@ static void add_head(struct client *c)
     page_number(c->page, c->row++, K_MONEY, LOOK_FIXED_PRICE, money_dollars(c->run->estimate->price));
 }
 
-static length_t wall_length(const struct wall *wall)
-{
-    return wall->length.at ? wall->length.length : wall->to.length - wall->from.length;
-}
-
 static void add_walls(struct client *c)
 {
     for (size_t i = 0; i < c->job->wall_count; i++) {
@@ -105,7 +100,7 @@ static void add_posts(struct client *c)
     for (size_t i = 0; design && i < design->post_count; i++) {
         const struct post_design *post = &design->posts[i];
         if (post->member && post->post->status.choice != NE_EXISTING)
-            line(c, arena_printf(c->arena, "Post %s: %d - %s %s, %s high", post->post->head.id, post->plies,
+            line(c, arena_printf(c->arena, "Post %s: %d plies of %s %s, %s high", post->post->head.id, post->plies,
                                  post->member->size, post->member->material,
                                  length_tape(c->arena, post->post->height.length)));
     }

@@ -21,6 +21,12 @@ const char *stock_length(struct arena *arena, length_t length)
     return length_tape(arena, length);
 }
 
+const char *without_heading(const char *text)
+{
+    static const char heading[] = "not checked: ";
+    return strncmp(text, heading, sizeof heading - 1) == 0 ? text + sizeof heading - 1 : text;
+}
+
 bool is_budget(const struct job *job)
 {
     return job->facts.status.choice == STATUS_BUDGET;
@@ -32,6 +38,11 @@ const char *job_title(struct arena *arena, const struct job *job)
     if (number && *number)
         return arena_printf(arena, "%s %s", number, name ? name : "");
     return name ? name : "";
+}
+
+length_t wall_length(const struct wall *wall)
+{
+    return wall->length.at ? wall->length.length : wall->to.length - wall->from.length;
 }
 
 void lines_add(struct arena *arena, struct lines *lines, const char *text)

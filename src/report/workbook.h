@@ -54,7 +54,7 @@ struct workbook {
 
 /* Columns that other pages refer to. */
 enum { PRICES_PACK = 5, PRICES_VALUE = 6, PRICES_WAS = 7 };
-enum { LABOR_HOURS = 9, LABOR_RATE = 10, LABOR_TOTAL = 11 };
+enum { LABOR_HOURS = 8, LABOR_RATE = 9, LABOR_TOTAL = 10 };
 enum { ORDER_PACKS = 8, ORDER_PRICE = 9, ORDER_TOTAL = 10 };
 enum { BILL_CLASS = 0, BILL_TOTAL = 6, BILL_MARKED = 7 };
 /* Rows above every table: title, what it is, a blank row; then the heads. */
@@ -66,13 +66,16 @@ const char *input_column(const struct workbook *w, enum input_kind kind, const v
 bool input_exists(const struct workbook *w, enum input_kind kind, const void *of, size_t index);
 
 void page_title(const struct workbook *w, struct page *page, const char *title);
-/* "sticks" for NULL and "", else the text: nothing is left blank by accident. */
+/* "-" for NULL and "", else the text: nothing is left blank by accident. */
 const char *or_dash(const char *text);
-/* "DFL2-2X10, 16 ft", the stock length of a price row; "" when it has none. */
+/* The stock length of a price row, "16 ft"; "" when it has none. */
 const char *stock_length(struct arena *arena, length_t length);
 
 /* The cost workbook in memory, as report_workbook() writes it; the report has an estimate. */
 struct book *workbook_book(struct arena *arena, const struct report *report);
+
+/* The text without a leading "not checked: ", where the heading says it. */
+const char *without_heading(const char *text);
 
 /* In this order: each refers to those before it. */
 void build_prices(struct workbook *w);
@@ -98,5 +101,7 @@ const char *why_not_signable(struct arena *arena, const struct report *report);
 /* "24-017 Parlor wall": number and name. */
 const char *job_title(struct arena *arena, const struct job *job);
 bool is_budget(const struct job *job);
+/* Feet of wall that come out. */
+length_t wall_length(const struct wall *wall);
 
 #endif

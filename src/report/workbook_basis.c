@@ -132,7 +132,7 @@ static void add_sources(struct basis *b)
     for (size_t i = 0; i < design->basis_count; i++)
         add(b, "design", design->basis[i]);
     for (size_t i = 0; i < design->unchecked_count; i++)
-        add(b, "not checked", design->unchecked[i]);
+        add(b, "not checked", without_heading(design->unchecked[i]));
 }
 
 void build_basis(struct workbook *w)

@@ -5,12 +5,18 @@
 
 #include "sawbill/text.h"
 
-enum { C_MEMBER, C_STICK, C_STOCK, C_FEET, C_FROM, C_CUT, C_LEFT, C_COST, C_NOW, C_COLUMNS };
+enum { C_MEMBER, C_STICKS, C_STOCK, C_FEET, C_FROM, C_CUT, C_LEFT, C_COST, C_NOW, C_COLUMNS };
 
 static const struct column_head HEADS[C_COLUMNS] = {
-    {"Member", 20, false}, {"Stick", 7, true},  {"Stock length", 12, false},
-    {"Feet", 8, true},     {"From", 18, false}, {"Cut into", 74, false},
-    {"Cutoff", 12, false}, {"Cost", 12, true},  {"At today's prices", 16, false},
+    {"Member", 20, false},
+    {"Sticks", 8, true},
+    {"Stock length", 12, false},
+    {"Feet", 8, true},
+    {"From", 18, false},
+    {"Each cut into", 74, false},
+    {"Cutoff of each", 12, false},
+    {"Cost", 12, true},
+    {"At today's prices", 16, false},
 };
 
 static const char *pieces_text(struct arena *arena, const struct cut_stick *stick)
@@ -22,43 +28,68 @@ static const char *pieces_text(struct arena *arena, const struct cut_stick *stic
     return buffer_text(&text);
 }
 
-/* What the plan reckons for one stick: its part of a pack, or feet and a cut. */
-static void add_cost(struct workbook *w, int row, const struct cut_stock *stock)
+static bool same_stick(const struct cut_stick *a, const struct cut_stick *b)
+{
+    if (a->stock != b->stock || a->part_count != b->part_count)
+        return false;
+    for (size_t i = 0; i < a->part_count; i++)
+        if (a->part[i].length != b->part[i].length || strcmp(a->part[i].label, b->part[i].label) != 0)
+            return false;
+    return true;
+}
+
+/* How many sticks of the plan are cut as this one; 0 when an earlier one stands for it. */
+static int sticks_alike(const struct cut_plan *plan, size_t index)
+{
+    int count = 0;
+    for (size_t i = 0; i < plan->stick_count; i++) {
+        if (!same_stick(&plan->stick[i], &plan->stick[index]))
+            continue;
+        if (i < index)
+            return 0;
+        count++;
+    }
+    return count;
+}
+
+/* What the plan reckons for a stick: its part of a pack, or feet and a cut; here for all the sticks alike. */
+static void add_cost(struct workbook *w, int row, const struct cut_stock *stock, int count)
 {
     struct page *page = w->sticks;
     struct arena *a = w->arena;
-    double cost = money_dollars(stock->cost);
+    double cost = money_dollars(stock->cost * count);
+    const char *sticks = cell_name(a, row, C_STICKS);
     if (stock->shop) {
-        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=%s", input_cell(w, INPUT_SHOP, stock->shop, 0));
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=%s*%s", sticks, input_cell(w, INPUT_SHOP, stock->shop, 0));
         return;
     }
     const char *price = input_cell(w, INPUT_PRICE, stock->price, 0);
     if (!stock->price->increment) {
-        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=ROUND(%s/%s,4)", price,
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=%s*ROUND(%s/%s,4)", sticks, price,
                      input_column(w, INPUT_PRICE, stock->price, 0, PRICES_PACK));
         return;
     }
     const char *feet = cell_name(a, row, C_FEET);
     if (stock->price->cut_charge)
-        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=ROUND(%s*%s,4)+%s", price, feet,
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=%s*(ROUND(%s*%s,4)+%s)", sticks, price, feet,
                      input_cell(w, INPUT_CUT_CHARGE, stock->price, 0));
     else
-        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=ROUND(%s*%s,4)", price, feet);
+        page_formula(page, row, C_COST, LOOK_MONEY, cost, "=%s*ROUND(%s*%s,4)", sticks, price, feet);
 }
 
-static void add_stick(struct workbook *w, int row, const struct cut_plan *plan, size_t index)
+static void add_stick(struct workbook *w, int row, const struct cut_plan *plan, size_t index, int count)
 {
     struct page *page = w->sticks;
     const struct cut_stick *stick = &plan->stick[index];
     const struct cut_stock *stock = stick->stock;
     page_text(page, row, C_MEMBER, LOOK_TEXT, plan->problem->member);
-    page_number(page, row, C_STICK, LOOK_NUMBER, (double)index + 1);
+    page_number(page, row, C_STICKS, LOOK_NUMBER, count);
     page_text(page, row, C_STOCK, LOOK_TEXT, stock_length(w->arena, stock->length));
     page_number(page, row, C_FEET, LOOK_NUMBER, length_feet(stock->length));
     page_text(page, row, C_FROM, LOOK_TEXT, stock->shop ? "own shop" : or_dash(stock->price->supplier));
     page_text(page, row, C_CUT, LOOK_WRAP, pieces_text(w->arena, stick));
     page_text(page, row, C_LEFT, LOOK_TEXT, stick->left ? length_tape(w->arena, stick->left) : "none");
-    add_cost(w, row, stock);
+    add_cost(w, row, stock, count);
     page_text(page, row, C_NOW, LOOK_TEXT, "");
 }
 
@@ -111,8 +142,11 @@ static int add_plan(struct workbook *w, int row, const struct cut_plan *plan)
     struct page *page = w->sticks;
     struct arena *a = w->arena;
     int first = row;
-    for (size_t i = 0; i < plan->stick_count; i++)
-        add_stick(w, row++, plan, i);
+    for (size_t i = 0; i < plan->stick_count; i++) {
+        int count = sticks_alike(plan, i);
+        if (count)
+            add_stick(w, row++, plan, i, count);
+    }
     page_band(page, row, C_COLUMNS, LOOK_SUM_TEXT, plan->problem->member);
     page_text(page, row, C_CUT, LOOK_SUM_WRAP, summary(a, plan));
     if (!plan->stick_count)

@@ -10,17 +10,17 @@ enum { D_ID, D_MEMBER, D_CHECK, D_CLAUSE, D_COMBINATION, D_AT, D_DEMAND, D_CAPAC
 enum { D_NOTE = D_RESULT + 1, D_COLUMNS };
 
 static const struct column_head HEADS[D_COLUMNS] = {
-    {"For", 24, false},    {"Member", 34, false},      {"Check", 26, false},
-    {"Clause", 22, false}, {"Combination", 16, false}, {"At, from end 1", 12, false},
+    {"For", 22, false},    {"Member", 28, false},      {"Check", 22, false},
+    {"Clause", 20, false}, {"Combination", 13, false}, {"At, from end 1", 12, false},
     {"Demand", 11, true},  {"Capacity", 11, true},     {"Unit", 7, false},
-    {"Ratio", 8, true},    {"Result", 22, false},      {"How", 44, false},
+    {"Ratio", 8, true},    {"Result", 15, false},      {"How", 40, false},
 };
 static const struct column_head PATH_HEADS[] = {
-    {"From", 0, false}, {"To", 0, false},       {"", 0, false},        {"", 0, false},
-    {"", 0, false},     {"At", 0, false},       {"Dead, lb", 0, true}, {"Live, lb", 0, true},
-    {"", 0, false},     {"Roof live", 0, true}, {"Snow, lb", 0, true},
+    {"From", 0, false},    {"To", 0, false},           {"At", 0, false},      {"Dead, lb", 0, true},
+    {"Live, lb", 0, true}, {"Roof live, lb", 0, true}, {"Snow, lb", 0, true},
 };
 enum { PATH_COLUMNS = sizeof PATH_HEADS / sizeof *PATH_HEADS };
+_Static_assert((int)PATH_COLUMNS == 3 + (int)LOAD_SOURCES, "a column for each source of load");
 
 /* An engineer's member is his: it gets a ratio, never a verdict of ours. */
 static const char *result_of(const struct member_checks *member, const struct check *check)
@@ -41,10 +41,10 @@ static void add_ratio(struct page *page, int row, double ratio)
         page_text(page, row, D_RATIO, LOOK_RATIO, text);
 }
 
-static void add_amount(struct page *page, int row, int column, double value)
+static void add_amount(struct page *page, int row, int column, double value, const char *unit)
 {
     if (isfinite(value))
-        page_number(page, row, column, LOOK_TENTHS, value);
+        page_number(page, row, column, strcmp(unit, "in") == 0 ? LOOK_INCHES : LOOK_TENTHS, value);
     else
         page_text(page, row, column, LOOK_TEXT, "none");
 }
@@ -61,8 +61,8 @@ static void add_check(struct page *page, int row, const struct member_checks *me
     page_text(page, row, D_COMBINATION, LOOK_WRAP, check->combination);
     page_text(page, row, D_AT, LOOK_TEXT,
               isfinite(check->at_in) ? length_tape(a, length_from_inches(check->at_in)) : "");
-    add_amount(page, row, D_DEMAND, check->demand);
-    add_amount(page, row, D_CAPACITY, check->capacity);
+    add_amount(page, row, D_DEMAND, check->demand, check->unit);
+    add_amount(page, row, D_CAPACITY, check->capacity, check->unit);
     page_text(page, row, D_UNIT, LOOK_TEXT, check->unit);
     add_ratio(page, row, check->ratio);
     page_text(page, row, D_RESULT, fails ? LOOK_WARN : LOOK_WRAP, result_of(member, check));
@@ -73,21 +73,19 @@ static void add_check(struct page *page, int row, const struct member_checks *me
 
 static void add_step(struct page *page, int row, const struct path_step *step)
 {
-    page_band(page, row, PATH_COLUMNS, LOOK_TEXT, step->from);
+    page_text(page, row, 0, LOOK_WRAP, step->from);
     page_text(page, row, 1, LOOK_WRAP, step->to);
-    page_text(page, row, D_AT, LOOK_TEXT,
+    page_text(page, row, 2, LOOK_TEXT,
               isfinite(step->at_in) ? length_tape(page->book->arena, length_from_inches(step->at_in)) : "");
-    add_amount(page, row, D_DEMAND, step->lb.of[LOAD_DEAD]);
-    add_amount(page, row, D_CAPACITY, step->lb.of[LOAD_LIVE]);
-    add_amount(page, row, D_RATIO, step->lb.of[LOAD_ROOF_LIVE]);
-    add_amount(page, row, D_RESULT, step->lb.of[LOAD_SNOW]);
+    for (int source = 0; source < LOAD_SOURCES; source++)
+        add_amount(page, row, 3 + source, step->lb.of[source], "lb");
 }
 
 static int add_path(struct page *page, int row, const struct design *design)
 {
     if (!design->path_count)
         return row;
-    page_text(page, row++, 0, LOOK_SECTION, "Load path, unfactored");
+    page_band(page, row++, PATH_COLUMNS, LOOK_SECTION, "Load path, unfactored");
     page_heads(page, row++, PATH_HEADS, PATH_COLUMNS);
     for (size_t i = 0; i < design->path_count; i++)
         add_step(page, row++, &design->path[i]);
@@ -98,10 +96,10 @@ static int add_texts(struct page *page, int row, const char *title, const char *
 {
     if (!count)
         return row;
-    page_text(page, row++, 0, LOOK_SECTION, title);
+    page_band(page, row++, D_COLUMNS, LOOK_SECTION, title);
     for (size_t i = 0; i < count; i++)
         page_paragraph(page, row++, 0, D_COLUMNS - 1, LOOK_PLAIN_WRAP,
-                       arena_printf(page->book->arena, "- %s", text[i]));
+                       arena_printf(page->book->arena, "- %s", without_heading(text[i])));
     return row + 1;
 }
 

@@ -10,7 +10,7 @@ struct look_row {
     const char *number; /* number format; NULL: general */
     int size;           /* points; 0: the default of 11 */
     int ink, fill;      /* 0: none */
-    bool bold, italic, wrap, right, center, input;
+    bool bold, italic, wrap, right, center, input, indent;
     enum edge edge;
 };
 
@@ -24,18 +24,20 @@ static const struct look_row LOOKS[] = {
     {.look = LOOK_TITLE, .ink = BAR, .bold = true, .size = 16},
     {.look = LOOK_UNDER_TITLE, .ink = GRAY},
     {.look = LOOK_SECTION, .ink = BAR, .bold = true, .size = 12, .edge = EDGE_BOTTOM},
-    {.look = LOOK_HEAD, .ink = WHITE, .fill = BAR, .bold = true, .wrap = true, .edge = EDGE_THIN},
+    {.look = LOOK_HEAD, .indent = true, .ink = WHITE, .fill = BAR, .bold = true, .wrap = true, .edge = EDGE_THIN},
     {.look = LOOK_HEAD_NUMBER, .ink = WHITE, .fill = BAR, .bold = true, .wrap = true, .right = true, .edge = EDGE_THIN},
-    {.look = LOOK_TEXT, .ink = INK, .edge = EDGE_THIN},
-    {.look = LOOK_WRAP, .ink = INK, .wrap = true, .edge = EDGE_THIN},
+    {.look = LOOK_TEXT, .indent = true, .ink = INK, .edge = EDGE_THIN},
+    {.look = LOOK_WRAP, .indent = true, .ink = INK, .wrap = true, .edge = EDGE_THIN},
     {.look = LOOK_NOTE, .ink = GRAY, .wrap = true, .italic = true, .size = 10},
     {.look = LOOK_WARN, .ink = RED, .bold = true, .wrap = true},
     {.look = LOOK_CENTER, .ink = INK, .center = true, .edge = EDGE_THIN},
     {.look = LOOK_NUMBER, .number = "General", .ink = INK, .edge = EDGE_THIN, .fill = PALE, .right = true},
     {.look = LOOK_HOURS, .number = HOURS, .ink = INK, .edge = EDGE_THIN},
     {.look = LOOK_TENTHS, .number = "#,##0.0", .ink = INK, .edge = EDGE_THIN, .fill = PALE},
+    {.look = LOOK_INCHES, .number = "0.000", .ink = INK, .edge = EDGE_THIN, .fill = PALE},
     {.look = LOOK_RATIO, .number = "0.00", .ink = INK, .bold = true, .edge = EDGE_THIN, .fill = PALE},
     {.look = LOOK_MONEY, .number = MONEY, .ink = INK, .edge = EDGE_THIN},
+    {.look = LOOK_SHARE, .number = "0.00%", .ink = INK, .edge = EDGE_THIN},
     {.look = LOOK_PERCENT, .number = PERCENT, .ink = INK, .edge = EDGE_THIN},
     {.look = LOOK_IN_MONEY,
      .number = "$#,##0.00##;-$#,##0.00##",
@@ -48,11 +50,10 @@ static const struct look_row LOOKS[] = {
     {.look = LOOK_WAS_MONEY, .number = "#,##0.00##", .ink = GRAY, .edge = EDGE_THIN, .fill = PALE},
     {.look = LOOK_WAS_PERCENT, .number = PERCENT, .ink = GRAY, .edge = EDGE_THIN, .fill = PALE},
     {.look = LOOK_WAS_NUMBER, .number = "General", .ink = GRAY, .edge = EDGE_THIN, .fill = PALE},
-    {.look = LOOK_SUM_TEXT, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
-    {.look = LOOK_SUM_WRAP, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP, .wrap = true},
+    {.look = LOOK_SUM_TEXT, .indent = true, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
+    {.look = LOOK_SUM_WRAP, .indent = true, .ink = INK, .fill = BAND, .edge = EDGE_TOP, .wrap = true},
     {.look = LOOK_SUM_MONEY, .number = MONEY, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
     {.look = LOOK_SUM_HOURS, .number = HOURS, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
-    {.look = LOOK_SUM_PERCENT, .number = PERCENT, .ink = INK, .bold = true, .fill = BAND, .edge = EDGE_TOP},
     {.look = LOOK_PRICE_TEXT, .ink = BAR, .bold = true, .size = 16},
     {.look = LOOK_PRICE, .number = MONEY, .ink = BAR, .bold = true, .size = 16},
     {.look = LOOK_FIXED_MONEY, .number = MONEY, .ink = INK, .edge = EDGE_THIN},
@@ -67,7 +68,7 @@ static void set_edge(lxw_format *format, enum edge edge)
         format_set_border(format, LXW_BORDER_HAIR);
         break;
     case EDGE_DOTTED:
-        format_set_border(format, LXW_BORDER_DASHED);
+        format_set_border(format, LXW_BORDER_DOTTED);
         break;
     case EDGE_TOP:
         format_set_top(format, LXW_BORDER_THIN);
@@ -100,6 +101,8 @@ static void set_look(lxw_format *format, const struct look_row *row)
         format_set_text_wrap(format);
     if (row->right)
         format_set_align(format, LXW_ALIGN_RIGHT);
+    if (row->indent)
+        format_set_indent(format, 1);
     if (row->center)
         format_set_align(format, LXW_ALIGN_CENTER);
     format_set_align(format, LXW_ALIGN_VERTICAL_TOP);
@@ -118,4 +121,23 @@ bool formats_make(lxw_workbook *workbook, lxw_format *formats[LOOK_COUNT])
         formats[LOOKS[i].look] = format;
     }
     return true;
+}
+
+static const struct look_row *find_look(enum look look)
+{
+    for (size_t i = 0; i < sizeof LOOKS / sizeof *LOOKS; i++)
+        if (LOOKS[i].look == look)
+            return &LOOKS[i];
+    return &LOOKS[0];
+}
+
+bool look_wraps(enum look look)
+{
+    return find_look(look)->wrap;
+}
+
+double look_points(enum look look)
+{
+    int size = find_look(look)->size;
+    return size ? size : 11;
 }

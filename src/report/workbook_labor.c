@@ -1,24 +1,16 @@
 /* Labor: the tasks in the order of the work. */
 #include "workbook.h"
 
-enum { L_WHAT, L_TASK, L_COUNTED, L_TRADE, L_CREW, L_COUNT, L_PER, L_EACH, L_LEAST, L_HOURS, L_RATE, L_TOTAL, L_CODE };
+enum { L_WHAT, L_COUNTED, L_TRADE, L_CREW, L_COUNT, L_PER, L_EACH, L_LEAST, L_HOURS, L_RATE, L_TOTAL, L_CODE };
 enum { L_COLUMNS = L_CODE + 1 };
 _Static_assert((int)L_HOURS == (int)LABOR_HOURS && (int)L_RATE == (int)LABOR_RATE && (int)L_TOTAL == (int)LABOR_TOTAL,
                "columns that others use");
 
 static const struct column_head HEADS[L_COLUMNS] = {
     {"What", 30, false},
-    {"Task", 20, false},
-    {"How counted", 42, false},
-    {"Trade", 13, false},
-    {"Crew", 6, true},
-    {"Count", 9, true},
-    {"Per", 18, false},
-    {"Hours each", 9, true},
-    {"Least hours", 8, true},
-    {"Hours", 9, true},
-    {"Rate", 10, true},
-    {"Cost", 12, true},
+
+    {"How counted", 46, false},    {"Trade", 13, false},     {"Crew", 6, true},  {"Count", 9, true}, {"Per", 20, false},
+    {"Hours each", 9, true},       {"Least hours", 8, true}, {"Hours", 9, true}, {"Rate", 10, true}, {"Cost", 12, true},
     {"Your cost code", 11, false},
 };
 
@@ -27,7 +19,6 @@ static void add_line(struct workbook *w, int row, const struct labor_line *line)
     struct page *page = w->labor;
     struct arena *a = w->arena;
     page_text(page, row, L_WHAT, LOOK_WRAP, line->what);
-    page_text(page, row, L_TASK, LOOK_WRAP, line->task ? line->task->task : "work of the job");
     page_text(page, row, L_COUNTED, LOOK_WRAP, line->counted);
     page_text(page, row, L_TRADE, LOOK_TEXT, line->trade->trade);
     page_number(page, row, L_CREW, LOOK_NUMBER, line->crew);

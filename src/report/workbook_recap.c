@@ -8,7 +8,7 @@
 enum { R_CLASS, R_DIRECT, R_OVER_RATE, R_OVER, R_CONT_RATE, R_CONT, R_PROFIT_RATE, R_PROFIT, R_PRICE, R_COLUMNS };
 
 static const struct column_head HEADS[R_COLUMNS] = {
-    {"Class", 34, false},   {"Direct cost", 15, true},   {"Overhead %", 11, true},
+    {"Class", 34, false},   {"Direct cost", 15, true},   {"Overhead %", 13, true},
     {"Overhead", 14, true}, {"Contingency %", 12, true}, {"Contingency", 14, true},
     {"Profit %", 10, true}, {"Profit", 14, true},        {"Price", 15, true},
 };
@@ -130,7 +130,7 @@ static const char *method_text(enum method method)
 static void add_classes(struct recap *r)
 {
     const struct estimate *estimate = r->w->estimate;
-    page_text(r->page, r->row++, 0, LOOK_SECTION, "From cost to price");
+    page_band(r->page, r->row++, R_COLUMNS, LOOK_SECTION, "From cost to price");
     page_heads(r->page, r->row++, HEADS, R_COLUMNS);
     r->first = r->row;
     for (size_t i = 0; i < estimate->class_count; i++) {
@@ -149,6 +149,15 @@ static void add_classes(struct recap *r)
     add_sum(r, R_PRICE, estimate->before_tax);
     page_text(r->page, r->row++, 0, LOOK_UNDER_TITLE, method_text(estimate->method));
     r->row++;
+}
+
+static length_t wall_out(const struct job *job)
+{
+    length_t sum = 0;
+    for (size_t i = 0; i < job->wall_count; i++)
+        if (job->walls[i].status.choice == WALL_COMES_OUT)
+            sum += wall_length(&job->walls[i]);
+    return sum;
 }
 
 /* A label and a formula in the second column. */
@@ -185,7 +194,7 @@ static void add_price(struct recap *r)
 {
     const struct workbook *w = r->w;
     const struct estimate *estimate = w->estimate;
-    page_text(r->page, r->row++, 0, LOOK_SECTION, "The price");
+    page_band(r->page, r->row++, R_COLUMNS, LOOK_SECTION, "The price");
     r->before_tax = label(r, LOOK_TEXT, "Classes together");
     page_formula(r->page, r->before_tax, 1, LOOK_MONEY, money_dollars(estimate->before_tax), "=%s",
                  at(r, r->total, R_PRICE));
@@ -207,16 +216,26 @@ static void add_margins(struct recap *r)
     const struct estimate *estimate = r->w->estimate;
     const char *price = at(r, r->price, 1), *tax = at(r, r->tax, 1), *direct = at(r, r->total, R_DIRECT);
     const char *sold = arena_printf(r->w->arena, "(%s-SUM(%s))", price, tax);
-    page_text(r->page, r->row++, 0, LOOK_SECTION, "What it leaves");
+    page_band(r->page, r->row++, R_COLUMNS, LOOK_SECTION, "What it leaves");
     int row = label(r, LOOK_TEXT, "Markup on direct cost");
-    page_formula(r->page, row, 1, LOOK_PERCENT, percent_fraction(estimate->markup), "=IF(%s=0,0,ROUND((%s-%s)/%s,6))",
+    page_formula(r->page, row, 1, LOOK_SHARE, percent_fraction(estimate->markup), "=IF(%s=0,0,ROUND((%s-%s)/%s,6))",
                  direct, sold, direct, direct);
     row = label(r, LOOK_TEXT, "Gross margin of the price");
-    page_formula(r->page, row, 1, LOOK_PERCENT, percent_fraction(estimate->gross_margin),
+    page_formula(r->page, row, 1, LOOK_SHARE, percent_fraction(estimate->gross_margin),
                  "=IF(%s=0,0,ROUND((%s-%s)/%s,6))", sold, sold, direct, sold);
     if (r->w->hours_cell) {
         row = label(r, LOOK_TEXT, "Hours of labor");
         page_formula(r->page, row, 1, LOOK_HOURS, decimal_value(estimate->hours), "=%s", r->w->hours_cell);
+    }
+    length_t out = wall_out(r->w->job);
+    if (out > 0) {
+        int feet = label(r, LOOK_TEXT, "Feet of wall that come out");
+        page_number(r->page, feet, 1, LOOK_NUMBER, length_feet(out));
+        row = label(r, LOOK_TEXT, "Price per foot of it");
+        /* Half away from zero, as the sheet's ROUND judges it. */
+        double each = money_dollars(money_nearest(
+            (money_t)((double)estimate->price / length_feet(out) + (estimate->price < 0 ? -0.5 : 0.5)), MONEY_CENT));
+        page_formula(r->page, row, 1, LOOK_MONEY, each, "=ROUND(%s/%s,2)", price, at(r, feet, 1));
     }
     r->row++;
 }
@@ -226,25 +245,26 @@ static void add_draws(struct recap *r)
     const struct estimate *estimate = r->w->estimate;
     if (!estimate->draw_count)
         return;
-    page_text(r->page, r->row++, 0, LOOK_SECTION, "Draws");
-    const struct column_head heads[] = {{"When", 0, false}, {"Share", 0, true}, {"", 0, false}, {"Amount", 0, true}};
-    page_heads(r->page, r->row++, heads, 4);
+    page_band(r->page, r->row++, R_COLUMNS, LOOK_SECTION, "Draws");
+    const struct column_head heads[] = {{"When", 0, false}, {"Share", 0, true}, {"Amount", 0, true}};
+    page_heads(r->page, r->row++, heads, 3);
     int first = r->row;
     const char *price = at(r, r->price, 1);
     for (size_t i = 0; i < estimate->draw_count; i++) {
         const struct draw *draw = &estimate->draw[i];
         double amount = money_dollars(draw->amount);
         int row = r->row++;
-        page_text(r->page, row, 0, LOOK_WRAP, draw->when);
+        bool last = i + 1 == estimate->draw_count;
+        page_text(r->page, row, 0, LOOK_WRAP,
+                  last ? arena_printf(r->w->arena, "%s: the rest", draw->when) : draw->when);
         page_number(r->page, row, 1, LOOK_IN_PERCENT, percent_fraction(draw->percent));
-        page_text(r->page, row, 2, LOOK_TEXT, i + 1 == estimate->draw_count ? "the rest" : "");
-        if (i + 1 < estimate->draw_count)
-            page_formula(r->page, row, 3, LOOK_MONEY, amount, "=ROUND(%s*%s,2)", price, at(r, row, 1));
+        if (!last)
+            page_formula(r->page, row, 2, LOOK_MONEY, amount, "=ROUND(%s*%s,2)", price, at(r, row, 1));
         else if (i == 0)
-            page_formula(r->page, row, 3, LOOK_MONEY, amount, "=%s", price);
+            page_formula(r->page, row, 2, LOOK_MONEY, amount, "=%s", price);
         else
-            page_formula(r->page, row, 3, LOOK_MONEY, amount, "=ROUND(%s-SUM(%s:%s),2)", price, at(r, first, 3),
-                         at(r, row - 1, 3));
+            page_formula(r->page, row, 2, LOOK_MONEY, amount, "=ROUND(%s-SUM(%s:%s),2)", price, at(r, first, 2),
+                         at(r, row - 1, 2));
     }
     r->row++;
 }
@@ -255,7 +275,8 @@ static void add_alternates(struct recap *r)
     struct arena *a = r->w->arena;
     if (!outcome->alternate_count)
         return;
-    page_text(r->page, r->row++, 0, LOOK_SECTION, "Alternates, as this run priced them (they do not follow the sheet)");
+    page_band(r->page, r->row++, R_COLUMNS, LOOK_SECTION,
+              "Alternates, as this run priced them (they do not follow the sheet)");
     for (size_t i = 0; i < outcome->alternate_count; i++) {
         const struct alternate_price *price = &outcome->alternate[i];
         const char *what = or_dash(price->alternate->what.text);
@@ -275,10 +296,19 @@ static void add_lines(struct recap *r, const char *title, struct lines lines)
 {
     if (!lines.count)
         return;
-    page_text(r->page, r->row++, 0, LOOK_SECTION, title);
+    page_band(r->page, r->row++, R_COLUMNS, LOOK_SECTION, title);
     for (size_t i = 0; i < lines.count; i++)
         page_paragraph(r->page, r->row++, 0, R_COLUMNS - 1, LOOK_WARN, lines.item[i]);
     r->row++;
+}
+
+static struct lines old_prices(struct arena *arena, const struct report *report)
+{
+    struct lines lines = {0};
+    for (size_t i = 0; report->diags && i < report->diags->count; i++)
+        if (report->diags->item[i].code == DIAG_C007 && !report->diags->item[i].acknowledged)
+            lines_add(arena, &lines, report->diags->item[i].text);
+    return lines;
 }
 
 /* The first thing on the screen. */
@@ -296,7 +326,7 @@ static void add_top(struct recap *r)
     const char *was = book_range(w->prices, w->inputs_first, PRICES_WAS, w->inputs_last, PRICES_WAS);
     const char *now = book_range(w->prices, w->inputs_first, PRICES_VALUE, w->inputs_last, PRICES_VALUE);
     page_text(r->page, 5, 0, LOOK_UNDER_TITLE, "Prices and rates");
-    page_formula_text(r->page, 5, 1, LOOK_UNDER_TITLE, "as at this run",
+    page_formula_text(r->page, 5, 1, LOOK_PLAIN, "as at this run",
                       "=IF(SUMPRODUCT((%s<>%s)*1)>0,\"changed since the run: run again to see whether another member "
                       "or cut plan costs less\",\"as at this run\")",
                       now, was);
@@ -312,6 +342,7 @@ void build_recap(struct workbook *w)
     add_draws(&r);
     add_alternates(&r);
     add_lines(&r, "Open questions", open_questions(w->arena, w->report));
+    add_lines(&r, "Prices that are old", old_prices(w->arena, w->report));
     add_lines(&r, "Checks that fail", failing_checks(w->arena, w->report));
     page_paragraph(r.page, r.row, 0, R_COLUMNS - 1, LOOK_NOTE, caution_text());
     add_top(&r);

@@ -6,10 +6,9 @@
 enum { T_ID, T_WHAT, T_WHERE, T_COUNT, T_UNIT, T_LENGTH, T_HOW, T_CLASS, T_ITEM, T_CODE, T_COLUMNS };
 
 static const struct column_head HEADS[T_COLUMNS] = {
-    {"Line", 36, false},           {"What", 30, false},  {"Where", 26, false},
-    {"Count", 10, true},           {"Unit", 9, false},   {"Each as long as", 14, false},
-    {"How counted", 54, false},    {"Class", 11, false}, {"Item or task", 22, false},
-    {"Your cost code", 11, false},
+    {"Line", 32, false},         {"What", 26, false},           {"Where", 20, false},       {"Count", 10, true},
+    {"Unit", 11, false},         {"Each long", 11, false},      {"How counted", 50, false}, {"Class", 11, false},
+    {"Item or task", 20, false}, {"Your cost code", 11, false},
 };
 
 static const char *item_of(const struct takeoff_line *line)

@@ -98,7 +98,6 @@ static void write_span(struct writer *w, lxw_worksheet *sheet, const char *page,
     lxw_row_t row = (lxw_row_t)span->row;
     lxw_col_t first = (lxw_col_t)span->first, last = (lxw_col_t)span->last;
     lxw_format *format = w->format[span->look];
-    keep(w, worksheet_set_row(sheet, row, span->height, NULL), page, span->row, span->first);
     if (utf8_count(text, strlen(text)) > TEXT_MOST)
         refuse(w, "a text too long for a cell", page, span->row, span->first);
     else if (first == last || !*text)
@@ -153,6 +152,15 @@ static void set_print(struct writer *w, lxw_worksheet *sheet, const struct page 
     }
 }
 
+static void write_heights(struct writer *w, lxw_worksheet *sheet, const struct page *page)
+{
+    double *height;
+    int rows = row_heights(page, &height);
+    for (int i = 0; i < rows; i++)
+        if (height[i] > 0)
+            keep(w, worksheet_set_row(sheet, (lxw_row_t)i, height[i], NULL), page->name, i, 0);
+}
+
 static void write_page(struct writer *w, lxw_workbook *workbook, const struct page *page)
 {
     lxw_worksheet *sheet = workbook_get_worksheet_by_name(workbook, page->name);
@@ -162,6 +170,7 @@ static void write_page(struct writer *w, lxw_workbook *workbook, const struct pa
     }
     for (int i = 0; i < page->columns; i++)
         keep(w, worksheet_set_column(sheet, (lxw_col_t)i, (lxw_col_t)i, page->width[i], NULL), page->name, 0, i);
+    write_heights(w, sheet, page);
     for (size_t i = 0; i < page->count; i++)
         write_slot(w, sheet, page->name, &page->slot[i]);
     for (size_t i = 0; i < page->span_count; i++)
