@@ -47,7 +47,8 @@ struct price {
     money_t price;
     struct date date;
     struct place at;
-    size_t index; /* row number in the catalog, from 0: names the row on the Prices sheet */
+    size_t index;     /* row number in the catalog, from 0: names the row on the Prices sheet */
+    const char *what; /* the item in words, "6 mil plastic sheet"; "" when not given */
 };
 enum connector_kind { CONNECTOR_HANGER, CONNECTOR_STRAP, CONNECTOR_CAP };
 /* hangers.csv: joist and beam hangers, and tie straps (kind column) */
@@ -154,6 +155,9 @@ double catalog_nominal_width(const char *size);
 /* The cheapest price row of an item without a length, or NULL: price per unit, ties by file order.  All rows of an item
  * have one unit (checked when read). */
 const struct price *catalog_cheapest(const struct catalog *catalog, const char *item);
+
+/* An item in the words of prices.csv (the first row that has them), else its code. */
+const char *catalog_what(const struct catalog *catalog, const char *item);
 
 /* What assemblies.csv may count by ('per'): a word of this list, or "square foot of FINISH" with the finish as the job
  * names it on a wall that comes out. */

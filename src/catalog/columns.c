@@ -65,6 +65,7 @@ static const struct column MEMBERS[] = {
 };
 static const struct column PRICES[] = {
     {"item", CELL_CODE, true, true, AT(price, item), .example = "DFL2-2X10"},
+    {"what", CELL_TEXT, false, false, AT(price, what), .example = "6 mil plastic sheet"},
     {"unit", CELL_TEXT, true, false, AT(price, unit), .example = "each"},
     {"length", CELL_LENGTH, false, true, AT(price, length), 0.5, 1200, .example = "12 ft"},
     {"increment", CELL_LENGTH, false, false, AT(price, increment), 0.5, 1200, .example = "2 ft"},

@@ -160,6 +160,14 @@ const struct price *catalog_cheapest(const struct catalog *catalog, const char *
     return best;
 }
 
+const char *catalog_what(const struct catalog *catalog, const char *item)
+{
+    for (size_t i = 0; i < catalog->price_count; i++)
+        if (catalog->prices[i].what[0] && name_same(catalog->prices[i].item, item))
+            return catalog->prices[i].what;
+    return item;
+}
+
 /* What the takeoff counts.  "square foot of" a finish is open: the finish is the job's own word. */
 static const struct catalog_per PERS[] = {
     {"job", "job", "once a job"},

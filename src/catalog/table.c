@@ -61,7 +61,7 @@ static void read_header(struct arena *arena, struct loaded *loaded, const struct
 static const struct cell *cell_of(const struct loaded *loaded, size_t row, size_t column)
 {
     size_t index = loaded->cell_of[column];
-    const struct row *source = loaded->source[row];
+    const struct row *source = &loaded->source[row];
     return index < source->count ? &source->cell[index] : NULL;
 }
 
@@ -77,7 +77,7 @@ static bool has_keys(const struct loaded *loaded)
 static void read_row(struct arena *arena, struct loaded *loaded, size_t row, size_t want, struct diags *diags)
 {
     const struct table *table = loaded->table;
-    const struct row *source = loaded->source[row];
+    const struct row *source = &loaded->source[row];
     char *into = (char *)loaded->rows + row * table->row_size;
     memcpy(into + table->place_offset, &source->cell[0].at, sizeof source->cell[0].at);
     bool right_count = source->count == want;
@@ -186,12 +186,10 @@ struct loaded table_load(struct arena *arena, const struct table *table, const s
     read_header(arena, &loaded, header, diags);
     loaded.count = sheet->count - 1;
     loaded.rows = arena_array(arena, loaded.count, table->row_size);
-    loaded.source = arena_array(arena, loaded.count, sizeof *loaded.source);
+    loaded.source = header + 1;
     loaded.whole = arena_array(arena, loaded.count, sizeof *loaded.whole);
-    for (size_t i = 0; i < loaded.count; i++) {
-        loaded.source[i] = &sheet->row[i + 1];
+    for (size_t i = 0; i < loaded.count; i++)
         read_row(arena, &loaded, i, header->count, diags);
-    }
     check_twice(arena, &loaded, diags);
     loaded.complete = !sheet->lost && has_keys(&loaded);
     return loaded;
@@ -201,7 +199,7 @@ const struct place *loaded_place(const struct loaded *loaded, size_t row, const 
 {
     size_t index = find_column(loaded->table, column);
     const struct cell *cell = index == SIZE_MAX ? NULL : cell_of(loaded, row, index);
-    return cell ? &cell->at : &loaded->source[row]->cell[0].at;
+    return cell ? &cell->at : &loaded->source[row].cell[0].at;
 }
 
 const char *loaded_text(const struct loaded *loaded, size_t row, const char *column)

@@ -66,9 +66,9 @@ extern const struct table CATALOG_TABLES[TABLE_COUNT];
 /* A file read by its table: rows as structs, and where each cell stood. */
 struct loaded {
     const struct table *table;
-    const struct row **source; /* the sheet's row of each struct */
-    size_t *cell_of;           /* column of the table -> cell of the row; SIZE_MAX: not in this file */
-    bool *whole;               /* row has as many cells as the header: worth checking further */
+    const struct row *source; /* the sheet's row of each struct */
+    size_t *cell_of;          /* column of the table -> cell of the row; SIZE_MAX: not in this file */
+    bool *whole;              /* row has as many cells as the header: worth checking further */
     void *rows;
     size_t count;
     bool complete; /* every row is here by its name, so that a reference can be judged */

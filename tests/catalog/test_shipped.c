@@ -201,11 +201,27 @@ static void test_everything_has_a_price(void **state)
     for (size_t i = 0; i < catalog->fastener_count; i++)
         assert_true(has_price(catalog, catalog->fasteners[i].item));
     for (size_t i = 0; i < catalog->assembly_count; i++)
-        if (catalog->assemblies[i].item)
-            assert_true(has_price(catalog, catalog->assemblies[i].item));
+        if (catalog->assemblies[i].item) {
+            const char *item = catalog->assemblies[i].item;
+            assert_true(has_price(catalog, item));
+            assert_true(catalog_fastener(catalog, item) || catalog_hanger(catalog, item) ||
+                        catalog_what(catalog, item) != item);
+        }
     for (size_t i = 0; i < catalog->price_count; i++) {
         assert_true(catalog->prices[i].price > 0 && catalog->prices[i].pack > 0);
         assert_memory_equal(catalog->prices[i].note, "invented price", strlen("invented price"));
+    }
+}
+
+/* Assemblies count an item in the unit it is sold by: nails by the pound, so never eight pounds for eight nails. */
+static void test_nails_of_assemblies(void **state)
+{
+    const struct catalog *catalog = shipped(state);
+    for (size_t i = 0; i < catalog->assembly_count; i++) {
+        const struct assembly_line *line = &catalog->assemblies[i];
+        const struct price *price = line->item ? catalog_cheapest(catalog, line->item) : NULL;
+        if (price && name_same(price->unit, "lb"))
+            assert_true(line->count < DECIMAL_ONE && strncmp(line->note, "lb: ", 4) == 0);
     }
 }
 
@@ -224,8 +240,8 @@ static void test_hangers(void **state)
         /* IRC R502.6: at least 1-1/2 in of bearing on wood or metal */
         assert_true(hanger->seat * 2 >= 3 * LENGTH_INCH);
         const struct fastener *nail = catalog_fastener(catalog, hanger->carrier_nail);
-        assert_true(nail && hanger->carrier_least >= 0);
-        assert_true(hanger->carrier_least >= nail->length); /* the nail stays in the wood */
+        assert_non_null(nail);
+        assert_true(nail && hanger->carrier_least >= nail->length); /* the nail stays in the wood */
     }
 }
 
@@ -261,6 +277,8 @@ static void test_cheapest(void **state)
     const struct price *price = catalog_cheapest(catalog, "NAIL-16D-COMMON");
     assert_int_equal(price->pack, 5 * DECIMAL_ONE);
     assert_string_equal(price->supplier, "Yard North");
+    assert_string_equal(catalog_what(catalog, "plastic 6mil"), "6 mil plastic sheet");
+    assert_string_equal(catalog_what(catalog, "DFL2-2X10"), "DFL2-2X10");
     assert_null(catalog_cheapest(catalog, "DFL2-2X10"));
     assert_null(catalog_cheapest(catalog, "LVL-9.5"));
     assert_null(catalog_cheapest(catalog, "nothing of the kind"));
@@ -298,6 +316,7 @@ int main(void)
         TEST(test_look_ups),
         TEST(test_cheapest),
         TEST(test_per),
+        TEST(test_nails_of_assemblies),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
