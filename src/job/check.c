@@ -26,10 +26,18 @@ static const struct entry *section_before(const struct entries *entries, size_t 
     return NULL;
 }
 
+static void add_meant(struct checker *checker, const struct head *head, const char *name)
+{
+    checker->meant = arena_more(checker->arena, checker->meant, checker->meant_count, &checker->meant_capacity,
+                                sizeof *checker->meant);
+    checker->meant[checker->meant_count++] = (struct meant){.head = head, .key = name};
+}
+
 static void report_kind(struct checker *checker, const struct entry *section)
 {
     const char *near = kind_near(checker->arena, section->kind);
     if (near) {
+        add_meant(checker, NULL, near);
         diag_add(checker->diags, DIAG_K001, &section->key_at, "unknown kind '%s'; did you mean '%s'?", section->kind_as,
                  near);
         return;
@@ -80,6 +88,7 @@ static bool section_is_good(struct checker *checker, size_t number, enum kind *k
                  "%s stands twice; the first is on line %d, put the keys together",
                  section_name(checker->arena, *kind, section->id_as), before->key_at.line);
     checker->diags = heard;
+    checker->misread = checker->misread || !known || why || before;
     return known && !why && !before;
 }
 
@@ -133,19 +142,28 @@ static void forget_default(const struct key_row *row, void *element)
         ((struct choice_value *)(void *)((char *)element + row->offset))->choice = 0;
 }
 
+static void report_key(struct checker *checker, enum kind kind, const struct head *head, const struct entry *entry)
+{
+    const char *near = key_near(checker->arena, kind, entry->key);
+    const char *where = section_name(checker->arena, kind, entry->id_as);
+    checker->misread = true;
+    if (!near) {
+        diag_add(checker->diags, DIAG_K002, &entry->key_at, "unknown key '%s' in %s; 'sawbill keys %s' lists them",
+                 entry->key_as, where, kind_name(kind));
+        return;
+    }
+    diag_add(checker->diags, DIAG_K002, &entry->key_at, "unknown key '%s' in %s; did you mean '%s'?", entry->key_as,
+             where, near);
+    add_meant(checker, head, near);
+}
+
 static void read_entry(struct checker *checker, enum kind kind, void *element, size_t section, size_t number)
 {
     const struct entry *entry = &checker->entries->item[number];
     const struct key_row *row = key_find(kind, entry->key);
     const char *where = section_name(checker->arena, kind, entry->id_as);
     if (!row) {
-        const char *near = key_near(checker->arena, kind, entry->key);
-        if (near)
-            diag_add(checker->diags, DIAG_K002, &entry->key_at, "unknown key '%s' in %s; did you mean '%s'?",
-                     entry->key_as, where, near);
-        else
-            diag_add(checker->diags, DIAG_K002, &entry->key_at, "unknown key '%s' in %s; 'sawbill keys %s' lists them",
-                     entry->key_as, where, kind_name(kind));
+        report_key(checker, kind, element, entry);
         return;
     }
     const struct entry *before = row->type == TYPE_TEXTS ? NULL : key_before(checker->entries, section, number);
@@ -202,6 +220,14 @@ static bool has_key(const struct entries *entries, const char *kind, const struc
     return false;
 }
 
+static bool was_meant(const struct checker *checker, const struct head *head, const char *key)
+{
+    for (size_t i = 0; i < checker->meant_count; i++)
+        if (checker->meant[i].head == head && strcmp(checker->meant[i].key, key) == 0)
+            return true;
+    return false;
+}
+
 static void find_missing(struct checker *checker)
 {
     for (int i = 0; i < KIND_COUNT; i++) {
@@ -210,14 +236,15 @@ static void find_missing(struct checker *checker)
         for (size_t e = 0; e < kind_elements(checker->job, kind); e++) {
             const struct head *head = kind_element(checker->job, kind, e);
             if (!row->has_id && head->at.line == 0) {
-                if (kind != KIND_ROOF)
+                if (kind != KIND_ROOF && !was_meant(checker, NULL, row->name))
                     diag_add(checker->diags, DIAG_K004, &head->at, "no [%s] section; a job needs it: %s", row->name,
                              row->help);
                 continue;
             }
             for (size_t k = 0; k < row->keys->count; k++) {
                 const struct key_row *key = &row->keys->row[k];
-                if (key->required && !has_key(checker->entries, row->name, head, key))
+                if (key->required && !has_key(checker->entries, row->name, head, key) &&
+                    !was_meant(checker, head, key->key))
                     diag_add(checker->diags, DIAG_K004, &head->at, "%s needs '%s': %s; write '%s = %s'",
                              section_name(checker->arena, kind, head->id), key->key, key->help, key->key, key->example);
             }
@@ -241,7 +268,8 @@ struct job *check_list(struct arena *arena, const char *file, const struct entri
     find_missing(&checker);
     rules_check(&checker);
     circles_find(&checker);
-    questions_ask(&checker);
+    if (!checker.misread)
+        questions_ask(&checker);
     acknowledgements_check(&checker);
     return job;
 }

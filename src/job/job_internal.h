@@ -121,6 +121,13 @@ struct checker {
     const struct entries *entries;
     struct job *job;
     struct diags *diags;
+    struct meant *meant; /* keys and kinds that misspelt ones stood for: they are not missing */
+    size_t meant_count, meant_capacity;
+    bool misread; /* a section or key was not understood: its answers are not missing either */
+};
+struct meant {
+    const struct head *head; /* its section; NULL for a kind */
+    const char *key;
 };
 void *kind_element(const struct job *job, enum kind kind, size_t index);
 size_t kind_elements(const struct job *job, enum kind kind);
@@ -144,6 +151,8 @@ const char *with_units(struct arena *arena, const char *number, const char *unit
 /* Reads a reference and finds it; false after a fault (K011), out->id is NULL then. */
 bool ref_read(struct checker *checker, const struct key_row *row, const char *text, const struct entry *entry,
               struct ref_value *out);
+/* What the row may name that is spelt nearly so, or NULL. */
+const char *ref_near(struct checker *checker, const struct key_row *row, const char *text);
 void end_read(struct checker *checker, const struct key_row *row, const struct entry *entry, struct beam_end *out);
 /* A reference that was written and found. */
 bool ref_found(const struct ref_value *ref);

@@ -9,6 +9,12 @@ struct asking {
     struct diags *diags;
 };
 
+/* Written, but no choice: its own fault is enough. */
+static bool unreadable(const struct choice_value *value)
+{
+    return value->at && value->choice == 0;
+}
+
 /* Q001: trusses and i-joists are cut only as their maker or an engineer says (IRC R502.8.2, R802.7.2). */
 static void ask_repair_drawings(const struct asking *asking)
 {
@@ -36,8 +42,8 @@ static void ask_what_is_above(const struct asking *asking)
     if (!job->has_roof)
         return;
     int frame = job->roof.frame.choice;
-    if (frame == FRAME_UNANSWERED)
-        diag_add(asking->diags, DIAG_Q002, place_of(job->roof.frame.at, &job->roof.head),
+    if (frame == FRAME_UNANSWERED && !unreadable(&job->roof.frame))
+        diag_add(asking->diags, DIAG_Q002, &job->roof.head.at,
                  "how is the roof above framed? write 'frame = ridge board', 'structural ridge', 'trusses' or "
                  "'none above'");
     if ((frame == FRAME_RIDGE_BOARD || frame == FRAME_UNANSWERED) && !job->roof.braces.at)
@@ -57,7 +63,7 @@ static void ask_about_ties(const struct asking *asking)
         const struct joists *joists = &job->joists[i];
         const struct place *at = place_of(joists->ties_the_roof.at, &joists->head);
         int answer = joists->ties_the_roof.choice;
-        if (answer == NO || joists->tie_engineer.at)
+        if (answer == NO || joists->tie_engineer.at || unreadable(&joists->ties_the_roof))
             continue;
         if (answer == YES && !joists->tie_strap.at)
             diag_add(asking->diags, DIAG_Q003, at,
@@ -78,7 +84,8 @@ static void ask_about_bracing(const struct asking *asking)
     for (size_t i = 0; i < asking->job->wall_count; i++) {
         const struct wall *wall = &asking->job->walls[i];
         const struct place *at = place_of(wall->bracing.at, &wall->head);
-        if (wall->status.choice != WALL_COMES_OUT || wall->bracing.choice == NO || wall->bracing_engineer.at)
+        if (wall->status.choice != WALL_COMES_OUT || wall->bracing.choice == NO || wall->bracing_engineer.at ||
+            unreadable(&wall->bracing))
             continue;
         if (wall->bracing.choice == YES)
             diag_add(asking->diags, DIAG_Q004, at,
@@ -100,12 +107,12 @@ static void ask_about_snow(const struct asking *asking)
         const struct area *area = &asking->job->areas[i];
         if (!area->snow.at || area->snow.quantity.millionths <= 0)
             continue;
-        if (!area->snow_is.choice)
+        if (!area->snow_is.at)
             diag_add(asking->diags, DIAG_Q005, &area->snow.at->at,
                      "is the snow of [area %s] meant on the ground or on the roof? write 'snow is = on the ground' or "
                      "'on the roof'",
                      area->head.id);
-        if (!area->snow_level.choice)
+        if (!area->snow_level.at)
             diag_add(asking->diags, DIAG_Q005, &area->snow.at->at,
                      "is the snow of [area %s] an allowable value (ASCE 7-16 and before) or a strength value (ASCE "
                      "7-22)? write 'snow level = allowable' or 'strength'",
@@ -120,13 +127,13 @@ static void ask_about_ends(const struct asking *asking)
         const struct beam *beam = &asking->job->beams[i];
         for (int end = 0; end < 2; end++) {
             const struct beam_end *on = &beam->end_[end];
-            if (on->kind == END_UNANSWERED)
+            if (on->kind == END_UNANSWERED && (!on->at || name_same(on->at->value, "unknown")))
                 diag_add(asking->diags, DIAG_Q006, place_of(on->at, &beam->head),
                          "what does end %d of [beam %s] bear on? write 'end %d = post ID', 'beam ID at LENGTH', 'wall "
                          "plate', 'pocket' or 'hanger'",
                          end + 1, beam->head.id, end + 1);
-            if (on->kind == END_POST && !beam->wall_at_end[end].choice)
-                diag_add(asking->diags, DIAG_Q006, place_of(beam->wall_at_end[end].at, &beam->head),
+            if (on->kind == END_POST && !beam->wall_at_end[end].at)
+                diag_add(asking->diags, DIAG_Q006, &beam->head.at,
                          "does the wall with the post at end %d of [beam %s] run in line with the beam or across it? "
                          "write 'wall at end %d = in line' or 'across'",
                          end + 1, beam->head.id, end + 1);

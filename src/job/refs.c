@@ -81,6 +81,13 @@ static const char *forms(struct arena *arena, const char *refers)
     return buffer_text(&out);
 }
 
+const char *ref_near(struct checker *checker, const struct key_row *row, const char *text)
+{
+    const char **names = NULL;
+    size_t count = candidates(checker, row, &names);
+    return count ? did_you_mean(checker->arena, text, names, count) : NULL;
+}
+
 static void report_missing(struct checker *checker, const struct key_row *row, const char *text,
                            const struct entry *entry)
 {
@@ -97,7 +104,7 @@ static void report_missing(struct checker *checker, const struct key_row *row, c
                  row->key, near);
     else
         diag_add(checker->diags, DIAG_K011, &entry->at,
-                 "'%s' for '%s' is not in this job; write %s, and a section [ID] for it", text, row->key,
+                 "'%s' for '%s' is not in this job; it takes %s, with a section of its own", text, row->key,
                  forms(checker->arena, row->refers));
 }
 

@@ -3,8 +3,21 @@
 
 #include <stdarg.h>
 
+/* What a rule misses may stand there misspelt: that fault comes first. */
+static bool perhaps_misspelt(const struct ruling *ruling)
+{
+    if (ruling->rule->code != DIAG_K004 && ruling->rule->code != DIAG_K017)
+        return false;
+    for (size_t i = 0; i < ruling->checker->meant_count; i++)
+        if (ruling->checker->meant[i].head == ruling->head)
+            return true;
+    return false;
+}
+
 void rule_broken(const struct ruling *ruling, const struct entry *entry, const char *format, ...)
 {
+    if (perhaps_misspelt(ruling))
+        return;
     va_list args;
     va_start(args, format);
     const char *text = arena_vprintf(ruling->checker->arena, format, args);

@@ -402,20 +402,24 @@ static void take_braces(const struct take *take, void *field)
     }
 }
 
-/* A reference, or in words what is known: words when it does not start with a kind that may stand here. */
-static void take_stands(const struct take *take, void *element)
+/* A reference, or in words what is known.  What names a section, or nearly one, or is a kind with one word after it, is
+ * a reference: a misspelt one must not pass as words. */
+static bool is_reference(const struct take *take)
 {
     struct checker *checker = take->checker;
     char *kind_word = NULL;
     char *id = NULL;
     enum kind kind = KIND_JOB;
     section_split(checker->arena, take->text, &kind_word, &id);
-    bool refers = kind_find(kind_word, &kind) && *id &&
-                  element_find(checker->job, kind, name_fold(checker->arena, id)) != SIZE_MAX;
-    size_t words = 0;
-    for (const char *c = take->text; *c; c++)
-        words += *c == ' ';
-    if (refers || (kind_find(kind_word, &kind) && words == 1)) {
+    if (!kind_find(kind_word, &kind))
+        return ref_near(checker, take->row, take->text) != NULL;
+    return !strchr(id, ' ') || element_find(checker->job, kind, name_fold(checker->arena, id)) != SIZE_MAX ||
+           ref_near(checker, take->row, take->text) != NULL;
+}
+
+static void take_stands(const struct take *take, void *element)
+{
+    if (is_reference(take)) {
         take_ref(take, (char *)element + take->row->offset);
         return;
     }
