@@ -195,7 +195,8 @@ static void add_alternates(struct json *json, cJSON *parent, const struct outcom
         cJSON *row = json_object(json, list, NULL);
         json_text(json, row, "id", price->alternate->head.id);
         json_text(json, row, "what", price->alternate->what.text);
-        if (price->ok)
+        json_bool(json, row, "passes", price->ok);
+        if (price->price != 0)
             json_money(json, row, "difference", price->difference);
         else
             json_text(json, row, "difference", NULL);

@@ -156,6 +156,17 @@ static void show_beams(struct screen *screen, const struct design *design)
     screen_table(screen, &table);
 }
 
+/* "add $60.00"; a price of 0: it could not be priced. */
+static const char *alternate_text(struct arena *arena, const struct alternate_price *alternate)
+{
+    if (alternate->price == 0)
+        return "not priced: see messages";
+    money_t difference = alternate->difference;
+    return arena_printf(arena, "%s %s%s", difference < 0 ? "deduct" : "add",
+                        money_show(arena, difference < 0 ? -difference : difference),
+                        alternate->ok ? "" : ", a check fails");
+}
+
 static void show_alternates(struct screen *screen, const struct outcome *outcome)
 {
     static const struct column columns[] = {{"Alternate", false, true}, {"", false, true}, {"Price", true, false}};
@@ -165,11 +176,7 @@ static void show_alternates(struct screen *screen, const struct outcome *outcome
         struct table_row *row = table_row(&table);
         row->cell[0] = alternate->alternate->head.id;
         row->cell[1] = alternate->alternate->what.text;
-        row->cell[2] = !alternate->ok
-                           ? "not priced: see messages"
-                           : arena_printf(table.arena, "%s %s", alternate->difference < 0 ? "deduct" : "add",
-                                          money_show(table.arena, alternate->difference < 0 ? -alternate->difference
-                                                                                            : alternate->difference));
+        row->cell[2] = alternate_text(table.arena, alternate);
     }
     if (table.count == 0)
         return;

@@ -105,8 +105,11 @@ static void add_failing(struct screen *screen, const struct member_checks *check
     if (!most || checks->passes || checks->specified)
         return;
     const char *in = *or_empty(most->combination) ? arena_printf(arena, " under %s", most->combination) : "";
-    screen_bullet(screen, arena_printf(arena, "%s: %s%s, ratio %s: more than 1.00, does not hold", checks->id,
-                                       most->name, in, ratio_text(arena, most->ratio)));
+    const char *how = isfinite(most->ratio)
+                          ? arena_printf(arena, "ratio %s, more than 1.00", ratio_text(arena, most->ratio))
+                      : most->note ? most->note
+                                   : "no capacity";
+    screen_bullet(screen, arena_printf(arena, "%s: %s%s: %s", checks->id, most->name, in, how));
 }
 
 static size_t failing_count(const struct design *design)

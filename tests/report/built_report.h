@@ -158,6 +158,14 @@ static inline void built_candidates(struct arena *arena, struct built *b)
     c[2] = (struct candidate){&b->beams[0], &b->sawn, 2, false, "bending 1.44", 1.4321, 0, 0, false};
     b->outcome.candidate = c;
     b->outcome.candidate_count = 3;
+    struct alternate_price *a = arena_array(arena, 3, sizeof *a);
+    static const struct alternate alternates[] = {
+        {.head.id = "cheaper", .what.text = "x"}, {.head.id = "weaker", .what.text = "y"}, {.head.id = "unpriced"}};
+    a[0] = (struct alternate_price){&alternates[0], -1230000, true, 49000000};
+    a[1] = (struct alternate_price){&alternates[1], 450000, false, 51000000};
+    a[2] = (struct alternate_price){&alternates[2], 0, false, 0};
+    b->outcome.alternate = a;
+    b->outcome.alternate_count = 3;
 }
 
 /* Not signable: our beam fails and one question is open. */

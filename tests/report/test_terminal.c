@@ -117,6 +117,14 @@ static void bid_says_price_and_why_it_is_not_to_sign(void **state)
     assert_says(line_with(arena, text, "rounding    "), "$0.70");
     assert_says(line_with(arena, text, "3 - DFL2-2X10"), "1.01"); /* 1.004 rounds up, never toward safe */
     assert_says(line_with(arena, text, "3 - DFL2-2X10"), "DOES NOT HOLD");
+    assert_says(line_with(arena, text, "cheaper"), "deduct $123.00");
+    assert_says(line_with(arena, text, "weaker"), "add $45.00, a check fails");
+    assert_says(line_with(arena, text, "unpriced"), "not priced");
+    assert_says(text, "- beam parlor: bending under D+L: ratio 1.01, more than 1.00");
+    b->ours.check[1] =
+        (struct check){.name = "tie", .combination = "D", .ratio = INFINITY, .note = "no strap is named"};
+    assert_says(report_bid(arena, &b->report, false, 100), "- beam parlor: tie under D: no strap is named");
+    b->ours.check[1].ratio = 0.4;
     b->report.signable = true;
     b->diags.count = 0;
     b->ours.passes = true;
