@@ -125,8 +125,27 @@ static void write_ends(struct sizing *s, size_t index)
     }
 }
 
+static void warn_carrier(struct sizing *s, const struct beam_design *bd)
+{
+    for (int end = 0; end < 2; end++) {
+        const struct beam_end *at = &bd->beam->end_[end];
+        if (at->kind != END_BEAM || !s->design->beams[at->ref.index].member)
+            continue;
+        const struct beam_design *carrier = &s->design->beams[at->ref.index];
+        if (bd->member->depth > carrier->member->depth)
+            engineer(
+                s, place_of(at->at, &bd->beam->head),
+                arena_printf(s->arena,
+                             "%s is %s deep and hangs on %s, only %s deep: a hanger's upper nails may find no wood",
+                             head_name(s->arena, KIND_BEAM, &bd->beam->head), length_tape(s->arena, bd->member->depth),
+                             head_name(s->arena, KIND_BEAM, &carrier->beam->head),
+                             length_tape(s->arena, carrier->member->depth)));
+    }
+}
+
 static void warn_depth(struct sizing *s, const struct beam_design *bd)
 {
+    warn_carrier(s, bd);
     for (int side = 0; side < 2; side++) {
         const struct joist_design *jd = bd->side[side];
         if (jd && needs_hangers(bd->beam) && jd->depth > bd->member->depth)

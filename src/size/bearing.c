@@ -6,6 +6,14 @@
 
 #include "sawbill/text.h"
 
+/* The weaker in bearing; of equals the narrower. */
+static bool is_weaker(const struct member *a, const struct member *b)
+{
+    if (a->values->fc_perp != b->values->fc_perp)
+        return a->values->fc_perp < b->values->fc_perp;
+    return a->depth < b->depth;
+}
+
 static bool is_plate(const struct member *member)
 {
     return (member->use & USE_PLATE) && member->values;
@@ -25,7 +33,7 @@ const struct member *plate_member(const struct sizing *s, const struct ref_value
             const struct member *member = &s->catalog->members[i];
             if (!is_plate(member) || (pass == 0 && (!size || !name_same(member->size, size))))
                 continue;
-            if (!best || member->values->fc_perp < best->values->fc_perp)
+            if (!best || is_weaker(member, best))
                 best = member;
         }
     return best;
@@ -157,10 +165,13 @@ static struct check plies_on_wood(struct sizing *s, const struct beam_design *bd
     return check;
 }
 
-static struct check least_length(const struct support *support)
+/* IRC 2021 R502.6: 1-1/2 in on wood or metal, 3 in on masonry; as a ratio: what is wanted over what is there. */
+static struct check least_length(const struct support *support, enum end_kind kind)
 {
-    /* IRC 2021 R502.6: 1-1/2 in on wood or metal; a ratio as the others: what is wanted over what is there */
-    return check_of("least bearing length", "IRC 2021 R502.6", 1.5, length_inches(support->along), "in");
+    struct check check = check_of("least bearing length", "IRC 2021 R502.6", 1.5, length_inches(support->along), "in");
+    if (kind == END_POCKET)
+        check.note = "on wood or steel; masonry wants 3 in";
+    return check;
 }
 
 static void check_below(struct sizing *s, const struct beam_design *bd, int end, const struct support *support,
@@ -176,7 +187,7 @@ static void check_below(struct sizing *s, const struct beam_design *bd, int end,
     if (reaches_below(&bd->beam->end_[end])) {
         if (supported < bd->plies)
             checks_add(s, checks, plies_on_wood(s, bd, support, supported));
-        checks_add(s, checks, least_length(support));
+        checks_add(s, checks, least_length(support, bd->beam->end_[end].kind));
     }
     if (support->post && support->post->member) {
         checks_add(s, checks, end_grain(s, support->post, lb, area));

@@ -23,8 +23,8 @@ struct member_checks *checks_new(struct sizing *s, const char *id, const char *m
     struct design *design = s->design;
     struct member_checks *checks = arena_alloc(s->arena, sizeof *checks);
     *checks = (struct member_checks){.id = id, .member = member, .passes = true};
-    design->members =
-        arena_more(s->arena, design->members, design->member_count, &s->member_capacity, sizeof *design->members);
+    design->members = arena_more(s->arena, design->members, design->member_count, &s->member_capacity,
+                                 sizeof *design->members); // NOLINT(bugprone-sizeof-expression): holds pointers
     design->members[design->member_count++] = checks;
     return checks;
 }

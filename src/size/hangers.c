@@ -75,7 +75,8 @@ static double price_of_hanger(const struct catalog *catalog, const struct hanger
 size_t hangers_sorted(struct sizing *s, const struct hanger_need *need, const struct hanger ***out)
 {
     const struct catalog *catalog = s->catalog;
-    const struct hanger **list = arena_array(s->arena, catalog->hanger_count, sizeof *list);
+    const struct hanger **list = arena_array(s->arena, catalog->hanger_count,
+                                             sizeof *list); // NOLINT(bugprone-sizeof-expression): holds pointers
     double *price = arena_array(s->arena, catalog->hanger_count, sizeof *price);
     size_t count = 0;
     for (size_t i = 0; i < catalog->hanger_count; i++) {

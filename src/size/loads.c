@@ -190,6 +190,13 @@ static void fault_beyond(struct sizing *s, const struct beam_design *bd, const c
                  length_tape(s->arena, bd->cut_length));
 }
 
+static void fault_written(struct sizing *s, const struct beam_design *bd, const char *what,
+                          const struct length_value *value)
+{
+    if (value->at)
+        fault_beyond(s, bd, what, value->length, &value->at->at);
+}
+
 static void check_load_places(struct sizing *s, size_t index, const struct beam_design *bd)
 {
     for (size_t i = 0; i < s->job->load_count; i++) {
@@ -197,10 +204,25 @@ static void check_load_places(struct sizing *s, size_t index, const struct beam_
         if (!stands_on(&load->on, bd->beam, index, KIND_LOAD, i))
             continue;
         const char *name = head_name(s->arena, KIND_LOAD, &load->head);
-        const struct length_value *place[] = {&load->at, &load->from, &load->to};
-        for (size_t k = 0; k < sizeof place / sizeof *place; k++)
-            if (place[k]->at)
-                fault_beyond(s, bd, name, place[k]->length, &place[k]->at->at);
+        fault_written(s, bd, name, &load->at);
+        fault_written(s, bd, name, &load->from);
+        fault_written(s, bd, name, &load->to);
+    }
+}
+
+/* A joist that is said to be doubled must be one of those that hang here. */
+static void fault_doubled(struct sizing *s, const struct joist_design *jd)
+{
+    const struct lengths_value *doubled = &jd->joists->doubled_at;
+    for (size_t i = 0; i < doubled->count; i++) {
+        bool found = false;
+        for (size_t k = 0; k < jd->count; k++)
+            found |= jd->place[k] == doubled->item[i];
+        if (!found)
+            diag_add(s->diags, DIAG_S001, place_of(doubled->at, &jd->joists->head),
+                     "'doubled at' %s is not the center of a joist of %s on %s",
+                     length_tape(s->arena, doubled->item[i]), head_name(s->arena, KIND_JOISTS, &jd->joists->head),
+                     head_name(s->arena, KIND_BEAM, &jd->beam->head));
     }
 }
 
@@ -211,10 +233,9 @@ static void check_joist_places(struct sizing *s, const struct beam_design *bd)
             continue;
         const struct joists *joists = bd->side[side]->joists;
         const char *name = head_name(s->arena, KIND_JOISTS, &joists->head);
-        const struct length_value *place[] = {&joists->from, &joists->to};
-        for (size_t k = 0; k < sizeof place / sizeof *place; k++)
-            if (place[k]->at)
-                fault_beyond(s, bd, name, place[k]->length, &place[k]->at->at);
+        fault_written(s, bd, name, &joists->from);
+        fault_written(s, bd, name, &joists->to);
+        fault_doubled(s, bd->side[side]);
         for (size_t i = 0; i < joists->at.count; i++)
             fault_beyond(s, bd, name, joists->at.item[i], place_of(joists->at.at, &joists->head));
     }

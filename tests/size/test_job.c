@@ -355,6 +355,24 @@ static void load_beyond_the_beam(void **state)
     assert_true(made_says(&made, DIAG_S001));
 }
 
+/* A doubled joist wants a hanger of twice its width; a place without a joist is a fault. */
+static void doubled_joists(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "doubled at", "24 in, 56 in");
+    made_size(&made);
+    assert_int_equal(made.design->beams[0].side[0]->doubled_count, 2);
+    const struct hanger *hanger = made.design->beams[0].side[0]->doubled_hanger;
+    assert_non_null(hanger);
+    assert_true(length_inches(hanger->width_from) <= 3 && length_inches(hanger->width_to) >= 3);
+    assert_false(made_says(&made, DIAG_S001));
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "doubled at", "25 in");
+    made_size(&made);
+    assert_true(made_says(&made, DIAG_S001));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -375,6 +393,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(upset_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(joists_run_on, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(member_not_in_catalog, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(doubled_joists, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(load_beyond_the_beam, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

@@ -102,7 +102,8 @@ static void never_below_single_plies(void **state)
 {
     (void)state;
     for (int plies = 2; plies <= 5; plies++)
-        for (double height = 12; height <= 72; height += 12) {
+        for (int feet = 1; feet <= 6; feet++) {
+            double height = 12.0 * feet;
             struct wood_post post = {
                 .piece = {.row = &spf_2, .wood = WOOD_SAWN, .ply_in = 1.5, .depth_in = 3.5, .plies = plies},
                 .along_in = height,
