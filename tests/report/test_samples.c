@@ -151,14 +151,20 @@ static void parlor_compares_sawn_and_engineered(void **state)
     assert_true(fails_on(outcome, "bending"));
     assert_true(fails_on(outcome, "deflection"));
     /* the one chosen is the cheapest of those that pass */
-    const struct candidate *chosen = NULL;
-    for (size_t i = 0; i < outcome->candidate_count; i++)
-        if (outcome->candidate[i].chosen)
-            chosen = &outcome->candidate[i];
-    assert_non_null(chosen);
-    assert_true(chosen->passes);
-    for (size_t i = 0; i < outcome->candidate_count; i++)
-        assert_true(!outcome->candidate[i].passes || outcome->candidate[i].price >= chosen->price);
+    int chosen = 0;
+    money_t price = 0, cheapest = MONEY_MOST;
+    for (size_t i = 0; i < outcome->candidate_count; i++) {
+        const struct candidate *candidate = &outcome->candidate[i];
+        if (candidate->chosen) {
+            chosen++;
+            price = candidate->price;
+            assert_true(candidate->passes);
+        }
+        if (candidate->passes && candidate->price < cheapest)
+            cheapest = candidate->price;
+    }
+    assert_int_equal(chosen, 1);
+    assert_true(price == cheapest);
 }
 
 static const struct order_line *find_order(const struct order *order, const char *item, length_t length)
