@@ -59,10 +59,11 @@ bool draft_better(const struct bench *bench, const struct draft *a, const struct
 void pack_all(const struct bench *bench, struct draft *best);
 /* Each stick to its cheapest sufficient stock. */
 void improve_shrink(const struct bench *bench, struct draft *draft);
-/* Two sticks at a time cut again in the best way, until nothing gets better. */
+/* Two sticks at a time cut again in the best way, until nothing improves. */
 void improve_pairs(const struct bench *bench, struct draft *draft);
-/* Depth-first search under a limit of steps; true when it ended by itself, so that `best` is the optimum. */
-bool search_all(const struct bench *bench, struct draft *best);
+/* Depth-first search under a limit of steps; true when `best` is the optimum: its cost is the bound, or the search
+ * ended by itself. */
+bool search_all(const struct bench *bench, struct draft *best, money_t bound);
 /* No plan of the problem costs less. */
 money_t bound_cost(const struct bench *bench);
 

@@ -2,7 +2,7 @@
  * limit of steps the best plan is the optimum. */
 #include "bench.h"
 
-enum { MOST_ITEMS = 40, MOST_STEPS = 60000 };
+enum { MOST_ITEMS = 40, MOST_STEPS = 60000, MOST_TIE_STEPS = 5000 };
 
 struct search {
     const struct bench *bench;
@@ -111,20 +111,21 @@ static size_t cheapest_room(const struct bench *bench)
 static bool search_once(struct search *search, bool ties)
 {
     search->ties = ties;
-    search->steps = MOST_STEPS;
+    search->steps = ties ? MOST_TIE_STEPS : MOST_STEPS;
     draft_clear(search->bench, search->now);
     place_item(search, 0);
     return search->steps > 0;
 }
 
-bool search_all(const struct bench *bench, struct draft *best)
+bool search_all(const struct bench *bench, struct draft *best, money_t bound)
 {
     if (bench->item_count > MOST_ITEMS || bench->choice_count == 0)
         return false;
     struct search search = {.bench = bench, .now = draft_new(bench), .best = best, .cheapest = cheapest_room(bench)};
     for (size_t i = bench->item_count; i-- > 0;)
         search.rest[i] = search.rest[i + 1] + bench->item[i].size;
-    bool proved = search_once(&search, false);
-    search_once(&search, true);
+    bool proved = (best->whole && best->cost == bound) || search_once(&search, false);
+    if (proved && best->whole)
+        search_once(&search, true);
     return proved;
 }

@@ -107,14 +107,14 @@ static void measure_stick(const struct cut_problem *problem, struct cut_stick *s
     plan->cost += stick->stock->cost;
 }
 
-static void finish(const struct bench *bench, const struct draft *draft, bool proved, struct cut_plan *plan)
+static void finish(const struct bench *bench, const struct draft *draft, money_t bound, struct cut_plan *plan)
 {
     fill_sticks(bench, draft, plan);
     for (size_t i = 0; i < plan->stick_count; i++)
         measure_stick(bench->problem, &plan->stick[i], plan);
     if (plan->stick_count > 1)
         qsort(plan->stick, plan->stick_count, sizeof *plan->stick, compare_sticks);
-    plan->bound = proved ? plan->cost : bound_cost(bench);
+    plan->bound = bound;
     plan->verdict = plan->bound == plan->cost ? PROVED : BEST;
 }
 
@@ -132,9 +132,10 @@ struct cut_plan *cut_solve(struct arena *arena, const struct cut_problem *proble
     struct draft *best = draft_new(bench);
     pack_all(bench, best);
     improve_pairs(bench, best);
-    bool proved = search_all(bench, best);
+    money_t bound = bound_cost(bench);
+    bool proved = search_all(bench, best, bound);
     if (best->whole) {
-        finish(bench, best, proved, plan);
+        finish(bench, best, proved ? best->cost : bound, plan);
         return plan;
     }
     diag_add(diags, DIAG_T001, at,

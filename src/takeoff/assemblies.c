@@ -10,7 +10,8 @@ static const char *how_counted(struct arena *arena, const struct assembly_line *
                                decimal_t counted, const char *finish)
 {
     const char *of = finish ? arena_printf(arena, "faces of walls that come out with finish '%s'", finish) : info->help;
-    return arena_printf(arena, "%s %s (%s) x %s", decimal_text(arena, counted), info->unit, of,
+    const char *unit = name_same(info->unit, "each") ? "" : arena_printf(arena, " %s", info->unit);
+    return arena_printf(arena, "%s%s (%s) x %s", decimal_text(arena, counted), unit, of,
                         decimal_text(arena, part->count));
 }
 

@@ -16,7 +16,7 @@ struct counting {
     struct takeoff *takeoff;
 };
 
-/* Adds a line unless its count is zero.  Ids are unique: one that is taken gets "/also" put behind it. */
+/* Adds a line unless its count is zero.  Ids are unique: "/also" is put behind one that is taken. */
 void line_add(struct counting *counting, struct takeoff_line line, const char *also);
 /* Pieces of a member: fills what all such lines share. */
 void line_add_pieces(struct counting *counting, const struct member *member, int64_t count, length_t length,

@@ -93,6 +93,7 @@ static void parts_are_multiplied_and_rounded(void **state)
     assert_int_equal(line->count, 35 * DECIMAL_ONE);
     assert_string_equal(line->unit, "each");
     assert_int_equal(line->is, LINE_ITEM);
+    assert_string_equal(line->counted, "14 (studs of the temporary walls) x 2.5");
     line = line_of(takeoff, "assembly/hang/hang joist");
     assert_int_equal(line->count, 7 * DECIMAL_ONE);
     assert_int_equal(line->is, LINE_LABOR);
