@@ -112,6 +112,7 @@ static void tax_on_price(void **state)
     struct made *made = tax_job(*state, TAX_ON_PRICE);
     made->suppliers[0].has_tax = true;
     made->suppliers[0].tax = percent(9);
+    assert_money(made_order(made)->supplier[0].tax, 0);
     struct estimate *estimate = made_estimate(made);
     assert_money(estimate->direct, 4000);
     assert_money(estimate->tax, 420);

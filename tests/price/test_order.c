@@ -177,6 +177,17 @@ static void two_suppliers(void **state)
     assert_money(estimate->direct, 3.10 + 35 + 0.31 + 250 + 16.50);
 }
 
+/* What costs nothing is not brought for money. */
+static void no_goods_no_delivery(void **state)
+{
+    struct made *made = made_new(*state);
+    made_supplier(made, "yard", 35, -1);
+    made_price(made, "sample", "each", 1, 0, "yard");
+    made_item(made, "1", "sample", 2);
+    assert_money(made_order(made)->supplier[0].delivery, 0);
+    assert_money(made_estimate(made)->direct, 0);
+}
+
 static void least_order_is_noted(void **state)
 {
     struct made *made = made_new(*state);
@@ -302,6 +313,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(no_price_names_item_and_need, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(classes_and_own_markup_apart, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(two_suppliers, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(no_goods_no_delivery, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(least_order_is_noted, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sticks_by_price_row, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(by_the_foot, support_setup, support_teardown),

@@ -91,12 +91,13 @@ static void samples_add_up(void **state)
         check_sums(plan(open_sample(*state, SAMPLES[i], ""))->run->estimate);
 }
 
-/* The chosen one is the cheapest that passes; each other passes at no less, or fails and says in what. */
-static void check_choice(const struct outcome *outcome)
+/* Of each beam the chosen one is the cheapest that passes; each other passes at no less, or fails and says in what. */
+static void check_choice(struct arena *arena, const struct outcome *outcome, const struct beam *beam)
 {
+    const char *own = head_name(arena, KIND_BEAM, &beam->head);
     const struct candidate *chosen = NULL;
     for (size_t i = 0; i < outcome->candidate_count; i++)
-        if (outcome->candidate[i].chosen) {
+        if (outcome->candidate[i].chosen && outcome->candidate[i].beam == beam) {
             assert_null(chosen);
             chosen = &outcome->candidate[i];
         }
@@ -107,6 +108,12 @@ static void check_choice(const struct outcome *outcome)
     for (size_t i = 0; i < outcome->candidate_count; i++) {
         const struct candidate *candidate = &outcome->candidate[i];
         assert_non_null(candidate->why);
+        if (candidate->beam != beam)
+            continue;
+        assert_true(candidate->member->depth <= beam->most_depth.length);
+        assert_true(candidate->plies >= 1 && candidate->plies <= beam->most_plies.count);
+        if (candidate->ratio > 1) /* a check of its own goes without its name */
+            assert_int_not_equal(strncmp(candidate->why, own, strlen(own)), 0);
         if (candidate->passes)
             assert_true(candidate->price >= chosen->price && candidate->ratio <= 1 + 1e-9);
         else
@@ -118,7 +125,7 @@ static void the_cheapest_that_passes(void **state)
 {
     struct sample *sample = open_sample(*state, "parlor", "");
     struct outcome *outcome = plan(sample);
-    check_choice(outcome);
+    check_choice(*state, outcome, &sample->job->beams[0]);
     size_t passing = 0, bending = 0, deflection = 0;
     for (size_t i = 0; i < outcome->candidate_count; i++) {
         const struct candidate *candidate = &outcome->candidate[i];
@@ -127,29 +134,98 @@ static void the_cheapest_that_passes(void **state)
         deflection += !candidate->passes && strstr(candidate->why, "deflection") != NULL;
     }
     assert_true(passing > 1 && bending > 0 && deflection > 0);
-    check_choice(plan(open_sample(*state, "two-beams", "")));
+}
+
+static struct beam *beam_named(const struct sample *sample, const char *id)
+{
+    for (size_t i = 0; i < sample->job->beam_count; i++)
+        if (!strcmp(sample->job->beams[i].head.id, id))
+            return &sample->job->beams[i];
+    fail();
+    return NULL;
+}
+
+/* A beam and the one that hangs on it, both to be chosen: neither could be another for less while the other stands, and
+ * the whole passes. */
+static void two_choices(void **state)
+{
+    struct sample *sample = open_sample(*state, "two-beams", "");
+    struct beam *carrier = beam_named(sample, "long"), *hung = beam_named(sample, "short");
+    check_choice(*state, plan(sample), hung); /* its hanger is too small for some */
+    carrier->choose = hung->choose;
+    carrier->material = hung->material;
+    carrier->most_plies = hung->most_plies;
+    carrier->most_depth = hung->most_depth;
+    carrier->member = (struct text_value){0};
+    carrier->plies = (struct count_value){0};
+    carrier->specified_by = (struct text_value){0};
+    struct outcome *outcome = plan(sample);
+    assert_true(outcome->run->design->passes);
+    check_choice(*state, outcome, carrier);
+    check_choice(*state, outcome, hung);
+}
+
+/* A candidate that holds, but on which the joists' hangers do not: two plies of LVL are 3-1/2 in wide, three of either
+ * wood 4-1/2 in and more. */
+static void others_must_not_fail(void **state)
+{
+    struct sample *sample = open_sample(*state, "parlor", "");
+    for (size_t i = 0; i < sample->catalog->hanger_count; i++)
+        if (sample->catalog->hangers[i].kind == CONNECTOR_HANGER)
+            sample->catalog->hangers[i].carrier_least = 4 * LENGTH_INCH;
+    struct outcome *outcome = plan(sample);
+    size_t blamed = 0;
+    for (size_t i = 0; i < outcome->candidate_count; i++) {
+        const struct candidate *candidate = &outcome->candidate[i];
+        assert_true(!candidate->passes || candidate->plies == 3);
+        blamed += candidate->plies == 2 && candidate->member->depth > 9 * LENGTH_INCH &&
+                  !strncmp(candidate->why, "joists parlor", 13);
+    }
+    assert_true(blamed >= 2);
+    check_choice(*state, outcome, &sample->job->beams[0]);
+}
+
+/* A flush beam shallower than its joists asks an engineer where a deeper one does not: it is not taken, though its own
+ * checks hold. */
+static void questions_count_against_a_candidate(void **state)
+{
+    struct outcome *outcome = plan(open_sample(*state, "parlor", ""));
+    size_t asked = 0;
+    for (size_t i = 0; i < outcome->candidate_count; i++) {
+        const struct candidate *candidate = &outcome->candidate[i];
+        if (candidate->passes || candidate->ratio > 1)
+            continue;
+        asked++;
+        assert_true(candidate->member->depth < 9 * LENGTH_INCH);
+    }
+    assert_int_equal(asked, 1); /* three plies of LVL-7.25 */
 }
 
 /* Every candidate's price is that of the job with it written in. */
 static void a_candidate_is_the_whole_job(void **state)
 {
-    struct sample *sample = open_sample(*state, "parlor", "");
+    struct sample *sample = open_sample(*state, "two-beams", "");
     struct outcome *outcome = plan(sample);
+    size_t passing = 0;
     for (size_t i = 0; i < outcome->candidate_count; i++) {
         const struct candidate *candidate = &outcome->candidate[i];
         if (!candidate->passes)
             continue;
-        struct selection selection = {candidate->member, candidate->plies};
+        passing++;
+        struct selection selection[2] = {{0}};
+        selection[candidate->beam - sample->job->beams] = (struct selection){candidate->member, candidate->plies};
         struct diags diags = {.arena = *state};
-        struct run *run = run_job(*state, sample->job, sample->catalog, &selection, &diags);
+        struct run *run = run_job(*state, sample->job, sample->catalog, selection, &diags);
         assert_int_equal(run->estimate->price, candidate->price);
+        assert_int_equal(run->estimate->direct, candidate->direct);
     }
+    assert_true(passing > 1);
 }
 
 /* Messages of candidates that were tried do not leak: those of the plan are those of the run that is bid. */
 static void trials_are_silent(void **state)
 {
-    struct sample *sample = open_sample(*state, "parlor", "");
+    struct sample *sample = open_sample(*state, "two-beams", "");
     size_t before = sample->diags.count;
     struct outcome *outcome = plan(sample);
     struct diags diags = {.arena = *state};
@@ -204,6 +280,8 @@ static void prices_move_what_they_should(void **state)
 static void an_alternate_is_a_job(void **state)
 {
     struct sample *sample = open_sample(*state, "parlor", "");
+    for (size_t i = 0; i < sample->catalog->supplier_count; i++) /* a note that both give, once */
+        sample->catalog->suppliers[i].least_order = dollars(9000);
     struct outcome *outcome = plan(sample);
     assert_int_equal(outcome->alternate_count, 1);
     assert_true(outcome->alternate[0].ok);
@@ -214,6 +292,8 @@ static void an_alternate_is_a_job(void **state)
     assert_int_equal(outcome->alternate[0].price, without->run->estimate->price);
     assert_int_equal(outcome->alternate[0].difference, without->run->estimate->price - outcome->run->estimate->price);
     assert_true(outcome->alternate[0].difference < 0);
+    for (size_t i = 0; i < sample->diags.count; i++) /* nothing new comes up with it */
+        assert_true(strncmp(sample->diags.item[i].text, "with ", 5) != 0);
 }
 
 static void an_alternate_names_its_fault(void **state)
@@ -291,6 +371,9 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(samples_add_up, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(the_cheapest_that_passes, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(two_choices, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(others_must_not_fail, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(questions_count_against_a_candidate, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_candidate_is_the_whole_job, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(trials_are_silent, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(prices_move_what_they_should, support_setup, support_teardown),
