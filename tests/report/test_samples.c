@@ -52,6 +52,34 @@ static struct result *run_sample(struct arena *arena, const char *name)
     return run_text(arena, name, read_sample(arena, name));
 }
 
+/* Every sample in both spellings, run once for all tests: [sample][0 INI, 1 JSON]. */
+struct runs {
+    struct arena *arena;
+    const struct result *of[SAMPLES][2];
+};
+enum { PARLOR, ATTIC, TWO_BEAMS };
+
+static int run_all(void **state)
+{
+    struct arena *arena = arena_new(0, support_out_of_memory, NULL);
+    if (!arena)
+        return -1;
+    struct runs *runs = arena_alloc(arena, sizeof *runs);
+    runs->arena = arena;
+    for (size_t i = 0; i < SAMPLES; i++) {
+        runs->of[i][0] = run_sample(arena, arena_printf(arena, "%s.ini", samples[i]));
+        runs->of[i][1] = run_sample(arena, arena_printf(arena, "%s.json", samples[i]));
+    }
+    *state = runs;
+    return 0;
+}
+
+static int free_all(void **state)
+{
+    arena_free(((struct runs *)*state)->arena);
+    return 0;
+}
+
 static void show_messages(struct arena *arena, const struct result *result)
 {
     for (size_t i = 0; i < result->diags.count; i++)
@@ -81,10 +109,10 @@ static struct report report_of(const struct result *result)
 
 static void samples_are_answered_and_hold(void **state)
 {
-    struct arena *arena = *state;
+    const struct runs *runs = *state;
     for (size_t i = 0; i < SAMPLES; i++) {
-        const struct result *result = run_sample(arena, arena_printf(arena, "%s.ini", samples[i]));
-        assert_clean(arena, result, samples[i]);
+        const struct result *result = runs->of[i][0];
+        assert_clean(runs->arena, result, samples[i]);
         assert_false(result->outcome->run->internal_failure);
         assert_true(result->outcome->run->estimate->price > 0);
         for (size_t a = 0; a < result->outcome->alternate_count; a++)
@@ -100,10 +128,10 @@ static bool same_text(const char *a, const char *b)
 /* The same list of kind, id, key and value; without their places the same bytes of JSON. */
 static void both_spellings_are_one_job(void **state)
 {
-    struct arena *arena = *state;
+    const struct runs *runs = *state;
     for (size_t i = 0; i < SAMPLES; i++) {
-        const struct result *ini = run_sample(arena, arena_printf(arena, "%s.ini", samples[i]));
-        const struct result *json = run_sample(arena, arena_printf(arena, "%s.json", samples[i]));
+        const struct result *ini = runs->of[i][0], *json = runs->of[i][1];
+        assert_clean(runs->arena, json, samples[i]);
         assert_int_equal(ini->entries.count, json->entries.count);
         for (size_t e = 0; e < ini->entries.count; e++) {
             const struct entry *a = &ini->entries.item[e], *b = &json->entries.item[e];
@@ -118,9 +146,9 @@ static void both_spellings_are_one_job(void **state)
         assert_int_equal(ini->diags.count, json->diags.count);
         struct report one = report_of(ini), other = report_of(json);
         one.diags = other.diags = NULL;
-        const char *text = report_json(arena, &one);
+        const char *text = report_json(runs->arena, &one);
         assert_non_null(text);
-        assert_string_equal(text, report_json(arena, &other));
+        assert_string_equal(text, report_json(runs->arena, &other));
     }
 }
 
@@ -142,10 +170,10 @@ static bool fails_on(const struct outcome *outcome, const char *check)
 
 static void parlor_compares_sawn_and_engineered(void **state)
 {
-    struct arena *arena = *state;
-    const struct result *result = run_sample(arena, "parlor.ini");
+    const struct runs *runs = *state;
+    const struct result *result = runs->of[PARLOR][0];
+    assert_clean(runs->arena, result, "parlor");
     const struct outcome *outcome = result->outcome;
-    assert_non_null(outcome);
     assert_non_null(find_candidate(outcome, true, WOOD_SAWN));
     assert_non_null(find_candidate(outcome, true, WOOD_LVL));
     assert_true(fails_on(outcome, "bending"));
@@ -203,7 +231,9 @@ static const struct labor_line *find_labor(const struct estimate *estimate, cons
  * eight again: 16 joist ends.  16 x 0.25 hours = 4 hours; a carpenter costs 34.00 x 1.32 = $44.88: $179.52. */
 static void parlor_agrees_with_figures_worked_by_hand(void **state)
 {
-    const struct result *result = run_sample(*state, "parlor.ini");
+    const struct runs *runs = *state;
+    const struct result *result = runs->of[PARLOR][0];
+    assert_clean(runs->arena, result, "parlor");
     const struct run *run = result->outcome->run;
     const struct beam_design *beam = &run->design->beams[0];
     assert_string_equal(beam->member->code, "DFL2-2X10");
@@ -256,10 +286,8 @@ static bool has_ask(const struct result *result, enum diag_code code)
 
 static void attic_without_its_strap_asks(void **state)
 {
-    struct arena *arena = *state;
+    struct arena *arena = ((struct runs *)*state)->arena;
     const char *text = read_sample(arena, "attic.ini");
-    const struct result *answered = run_text(arena, "attic.ini", text);
-    assert_clean(arena, answered, "attic.ini");
     const struct result *open = run_text(arena, "attic.ini", without_lines(arena, text, "tie strap"));
     assert_int_equal(diag_count(&open->diags, DIAG_STOP), 0);
     assert_true(has_ask(open, DIAG_Q003));
@@ -273,14 +301,16 @@ static void attic_without_its_strap_asks(void **state)
 
 static void one_beam_hangs_on_the_other(void **state)
 {
-    const struct result *result = run_sample(*state, "two-beams.ini");
+    const struct runs *runs = *state;
+    const struct result *result = runs->of[TWO_BEAMS][0];
+    assert_clean(runs->arena, result, "two-beams");
     const struct design *design = result->outcome->run->design;
     bool found = false;
     for (size_t i = 0; i < design->path_count; i++)
         found = found || (strstr(design->path[i].from, "beam short") && strstr(design->path[i].to, "beam long"));
     assert_true(found);
     assert_non_null(design->beams[1].end_hanger[1]);
-    const char *check = report_check(*state,
+    const char *check = report_check(runs->arena,
                                      &(struct report){.job = result->job,
                                                       .catalog = result->catalog,
                                                       .outcome = result->outcome,
@@ -294,11 +324,12 @@ static void one_beam_hangs_on_the_other(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-#define TEST(name) cmocka_unit_test_setup_teardown(name, support_setup, support_teardown)
-        TEST(samples_are_answered_and_hold),       TEST(both_spellings_are_one_job),
-        TEST(parlor_compares_sawn_and_engineered), TEST(parlor_agrees_with_figures_worked_by_hand),
-        TEST(attic_without_its_strap_asks),        TEST(one_beam_hangs_on_the_other),
-#undef TEST
+        cmocka_unit_test(samples_are_answered_and_hold),
+        cmocka_unit_test(both_spellings_are_one_job),
+        cmocka_unit_test(parlor_compares_sawn_and_engineered),
+        cmocka_unit_test(parlor_agrees_with_figures_worked_by_hand),
+        cmocka_unit_test(attic_without_its_strap_asks),
+        cmocka_unit_test(one_beam_hangs_on_the_other),
     };
-    return cmocka_run_group_tests(tests, NULL, NULL);
+    return cmocka_run_group_tests(tests, run_all, free_all);
 }
