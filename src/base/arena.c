@@ -130,7 +130,7 @@ char *arena_vprintf(struct arena *arena, const char *format, va_list args)
     va_copy(again, args);
     int length = vsnprintf(NULL, 0, format, args);
     if (length < 0)
-        arena_fail(arena); /* only what does not fit into an int gets here */
+        arena_fail(arena); /* only what does not fit into an int comes here */
     size_t size = (size_t)length + 1;
     char *text = arena_alloc(arena, size);
     (void)vsnprintf(text, size, format, again); /* measured just now: it fits */
