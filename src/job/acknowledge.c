@@ -13,15 +13,6 @@ static enum diag_code code_of(struct arena *arena, const char *text)
     return DIAG_CODE_COUNT;
 }
 
-static const char *can_acknowledge(struct arena *arena)
-{
-    struct buffer out = {.arena = arena};
-    for (int code = 0; code < DIAG_CODE_COUNT; code++)
-        if (diag_code_can_ack((enum diag_code)code))
-            buffer_printf(&out, "%s%s", out.length ? ", " : "", diag_code_name((enum diag_code)code));
-    return buffer_text(&out);
-}
-
 static bool has_reason(const char *text)
 {
     const char *rest = text + strcspn(text, " ,:");
@@ -39,8 +30,8 @@ void acknowledgements_check(struct checker *checker)
                      "'%s' does not start with the code of a note; write 'ack = K014 REASON'", ack->text);
         else if (!diag_code_can_ack(code))
             diag_add(checker->diags, DIAG_K016, &ack->at->at,
-                     "%s (%s) cannot be acknowledged: it must be put right; these can: %s", diag_code_name(code),
-                     diag_code_title(code), can_acknowledge(checker->arena));
+                     "%s (%s) cannot be acknowledged: it must be put right; only notes can", diag_code_name(code),
+                     diag_code_title(code));
         else if (!has_reason(ack->text))
             diag_add(checker->diags, DIAG_K016, &ack->at->at,
                      "%s is acknowledged without a reason; write 'ack = %s REASON'", diag_code_name(code),

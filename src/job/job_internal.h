@@ -99,18 +99,14 @@ void section_split(struct arena *arena, const char *text, char **kind, char **id
 enum json_is { JSON_OBJECT, JSON_ARRAY, JSON_STRING, JSON_NUMBER, JSON_WORD };
 struct json_node {
     enum json_is is;
-    const char *pointer; /* RFC 6901 */
     int line, column;
     int key_line, key_column; /* of its key; 0 in arrays and at the root */
     size_t from, length;      /* its source text */
-    size_t key_from, key_length;
 };
 struct json_index {
     struct json_node *node;
     size_t count, capacity;
 };
-/* parent, "/" and the key with ~ and / escaped. */
-const char *json_pointer(struct arena *arena, const char *parent, const char *key, size_t length);
 /* false after a fault was added. */
 bool json_scan(struct reading *reading, struct json_index *index);
 

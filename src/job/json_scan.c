@@ -1,7 +1,8 @@
 /* A strict scan of a JSON text, beside cJSON: where each key and value stands, and what cJSON lets pass.
  *
- * Refused here: duplicate keys, numbers such as 01 or 1., control characters and \u0000 in strings, lone surrogates,
- * nesting deeper than 64, text after the document (RFC 8259 leaves these open or forbids them; cJSON accepts most). */
+ * Refused here: numbers such as 01 or 1., control characters and \u0000 in strings, lone surrogates,
+ * nesting deeper than 64, text after the document (RFC 8259 leaves these open or forbids them; cJSON accepts most).
+ * Keys that stand twice are refused by the check, as in INI. */
 #include <string.h>
 
 #include "job_internal.h"
@@ -152,52 +153,15 @@ static bool scan_word(struct scan *scan)
     return fault(scan, scan->next, "no value here; texts stand in double quotes: \"post P1\"");
 }
 
-const char *json_pointer(struct arena *arena, const char *parent, const char *key, size_t length)
-{
-    struct buffer out = {.arena = arena};
-    buffer_add(&out, parent);
-    buffer_add(&out, "/");
-    for (size_t i = 0; i < length; i++) {
-        if (key[i] == '~')
-            buffer_add(&out, "~0");
-        else if (key[i] == '/')
-            buffer_add(&out, "~1");
-        else
-            buffer_add_n(&out, key + i, 1);
-    }
-    return buffer_text(&out);
-}
-
 static bool scan_value(struct scan *scan, struct json_node node, int depth);
 
-/* A key of this object that stood before: its first node, else NULL. */
-static const struct json_node *key_before(const struct scan *scan, size_t object, const char *pointer)
-{
-    for (size_t i = object + 1; i < scan->index->count; i++)
-        if (strcmp(scan->index->node[i].pointer, pointer) == 0)
-            return &scan->index->node[i];
-    return NULL;
-}
-
-static bool scan_member(struct scan *scan, size_t object, const char *parent, int depth)
+static bool scan_member(struct scan *scan, int depth)
 {
     if (peek(scan) != '"')
         return fault(scan, scan->next, "a key in double quotes must stand here; no comma after the last one");
     struct json_node node = {.key_line = scan->line, .key_column = column_of(scan, scan->next)};
-    size_t start = scan->next;
     if (!scan_string(scan))
         return false;
-    node.key_from = start + 1;
-    node.key_length = scan->next - start - 2;
-    node.pointer = json_pointer(scan->reading->arena, parent, scan->text + node.key_from, node.key_length);
-    const struct json_node *before = key_before(scan, object, node.pointer);
-    if (before) {
-        struct place at = {
-            .file = scan->reading->file, .line = node.key_line, .column = node.key_column, .pointer = node.pointer};
-        diag_add(scan->reading->diags, DIAG_K003, &at, "'%.*s' stands twice in this object; the first is on line %d",
-                 (int)node.key_length, scan->text + node.key_from, before->key_line);
-        return false;
-    }
     skip_blanks(scan);
     if (peek(scan) != ':')
         return fault(scan, scan->next, "no ':' between key and value");
@@ -206,24 +170,29 @@ static bool scan_member(struct scan *scan, size_t object, const char *parent, in
     return scan_value(scan, node, depth);
 }
 
-static bool scan_children(struct scan *scan, size_t parent, char close, int depth)
+/* A quote right behind a text is most often an inch mark in it. */
+static bool no_comma(const struct scan *scan, char close)
 {
-    const char *pointer = scan->index->node[parent].pointer;
+    if (peek(scan) == '"' && scan->text[scan->next - 1] == '"')
+        return fault(scan, scan->next, "text goes on after its closing '\"'; an inch mark in it is written \\\"");
+    return fault(scan, scan->next, close == '}' ? "no ',' or '}' after this value" : "no ',' or ']' after this value");
+}
+
+static bool scan_children(struct scan *scan, char close, int depth)
+{
     scan->next++;
     skip_blanks(scan);
     if (peek(scan) == close) {
         scan->next++;
         return true;
     }
-    for (size_t number = 0;; number++) {
-        struct json_node item = {.pointer = arena_printf(scan->reading->arena, "%s/%zu", pointer, number)};
-        if (close == '}' ? !scan_member(scan, parent, pointer, depth) : !scan_value(scan, item, depth))
+    for (;;) {
+        if (close == '}' ? !scan_member(scan, depth) : !scan_value(scan, (struct json_node){0}, depth))
             return false;
         skip_blanks(scan);
         char c = peek(scan);
         if (c != ',' && c != close)
-            return fault(scan, scan->next,
-                         close == '}' ? "no ',' or '}' after this value" : "no ',' or ']' after this value");
+            return no_comma(scan, close);
         scan->next++;
         if (c == close)
             return true;
@@ -248,8 +217,8 @@ static bool scan_value(struct scan *scan, struct json_node node, int depth)
         return fault(scan, scan->next, "more than 10,000 values; a job has some hundred");
     index->node = arena_more(scan->reading->arena, index->node, index->count, &index->capacity, sizeof *index->node);
     index->node[index->count++] = node;
-    bool good = node.is == JSON_OBJECT   ? scan_children(scan, number, '}', depth + 1)
-                : node.is == JSON_ARRAY  ? scan_children(scan, number, ']', depth + 1)
+    bool good = node.is == JSON_OBJECT   ? scan_children(scan, '}', depth + 1)
+                : node.is == JSON_ARRAY  ? scan_children(scan, ']', depth + 1)
                 : node.is == JSON_STRING ? scan_string(scan)
                 : node.is == JSON_NUMBER ? scan_number(scan)
                                          : scan_word(scan);
@@ -262,7 +231,7 @@ bool json_scan(struct reading *reading, struct json_index *index)
     struct scan scan = {
         .reading = reading, .index = index, .text = reading->text, .length = reading->length, .line = 1};
     skip_blanks(&scan);
-    if (!scan_value(&scan, (struct json_node){.pointer = ""}, 1))
+    if (!scan_value(&scan, (struct json_node){0}, 1))
         return false;
     skip_blanks(&scan);
     return scan.next == scan.length || fault(&scan, scan.next, "text after the end of the job; delete it");

@@ -129,7 +129,7 @@ static bool line_is_good(struct ini_source *source, size_t room)
     if (source->length > LINE_MOST || source->length + 2 > room) {
         struct place at = here(source, 0);
         diag_add(source->reading->diags, DIAG_F004, &at,
-                 "line of %zu bytes, at most %d; shorten it, or give a text key that may repeat twice", source->length,
+                 "line of %zu bytes, at most %d; shorten it, or split it over a key that may repeat", source->length,
                  LINE_MOST);
         return false;
     }

@@ -12,7 +12,25 @@ struct walk {
     struct reading *reading;
     const struct json_index *index;
     const char *kind, *id, *kind_as, *id_as; /* of the section that is read */
+    int line_of[KIND_COUNT];                 /* where a kind with ids stood first */
 };
+
+/* RFC 6901: parent, '/' and the key with ~ and / escaped. */
+static const char *json_pointer(struct arena *arena, const char *parent, const char *key)
+{
+    struct buffer out = {.arena = arena};
+    buffer_add(&out, parent);
+    buffer_add(&out, "/");
+    for (size_t i = 0; key[i]; i++) {
+        if (key[i] == '~')
+            buffer_add(&out, "~0");
+        else if (key[i] == '/')
+            buffer_add(&out, "~1");
+        else
+            buffer_add_n(&out, key + i, 1);
+    }
+    return buffer_text(&out);
+}
 
 static struct place value_place(const struct walk *walk, const struct json_node *node, const char *pointer)
 {
@@ -79,7 +97,7 @@ static void take_key(const struct walk *walk, const cJSON *item, size_t number, 
 {
     struct arena *arena = walk->reading->arena;
     const struct json_node *node = &walk->index->node[number];
-    const char *pointer = json_pointer(arena, parent, item->string, strlen(item->string));
+    const char *pointer = json_pointer(arena, parent, item->string);
     struct place key_at = key_place(walk, node, pointer);
     if (!cJSON_IsArray(item)) {
         take_value(walk, item, item->string, number, &key_at, pointer);
@@ -126,10 +144,21 @@ static void take_section(struct walk *walk, enum kind kind, const cJSON *item, s
     }
 }
 
+static void report_twice(struct walk *walk, enum kind kind, const struct json_node *node, const char *pointer)
+{
+    struct place at = key_place(walk, node, pointer);
+    if (walk->line_of[kind])
+        diag_add(walk->reading->diags, DIAG_K003, &at,
+                 "'%s' stands twice; the first is on line %d, put its ids together", walk->kind_as,
+                 walk->line_of[kind]);
+    else
+        walk->line_of[kind] = node->key_line;
+}
+
 static void take_kind(struct walk *walk, const cJSON *item, size_t number)
 {
     struct arena *arena = walk->reading->arena;
-    const char *pointer = json_pointer(arena, "", item->string, strlen(item->string));
+    const char *pointer = json_pointer(arena, "", item->string);
     enum kind kind = KIND_JOB;
     bool known = kind_find(item->string, &kind);
     walk->kind_as = arena_strdup(arena, item->string);
@@ -148,12 +177,12 @@ static void take_kind(struct walk *walk, const cJSON *item, size_t number)
         take_section(walk, kind, item, number, pointer);
         return;
     }
+    report_twice(walk, kind, &walk->index->node[number], pointer);
     size_t child = number + 1;
     for (const cJSON *section = item->child; section; section = section->next) {
         walk->id_as = text_trim(arena, section->string);
         walk->id = name_fold(arena, section->string);
-        take_section(walk, kind, section, child,
-                     json_pointer(arena, pointer, section->string, strlen(section->string)));
+        take_section(walk, kind, section, child, json_pointer(arena, pointer, section->string));
         child = after_node(walk, child);
     }
 }

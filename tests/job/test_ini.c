@@ -158,7 +158,7 @@ static void long_lines(void **state)
     got = read_entries(*state, text, strlen(text), &diags);
     assert_string_equal(messages(*state, &diags),
                         "job.ini:2:1: stop[F004]: line of 191 bytes, at most 190; shorten it, "
-                        "or give a text key that may repeat twice\n");
+                        "or split it over a key that may repeat\n");
     assert_int_equal(got.count, 2);
     assert_string_equal(got.item[1].key, "number");
     assert_int_equal(got.item[1].at.line, 3);

@@ -113,8 +113,8 @@ struct bad {
 static void refused(void **state)
 {
     static const struct bad bad[] = {
-        {"{\"job\": {\"name\": \"a\", \"name\": \"b\"}}",
-         "job.json:1:23: stop[K003]: 'name' stands twice in this object; the first is on line 1\n"},
+        {"{\"sub\": {}, \"buy\": {}, \"SUB\": {}}",
+         "job.json:1:24: stop[K003]: 'SUB' stands twice; the first is on line 1, put its ids together\n"},
         {"{\"job\": {\"name\": null}}", "job.json:1:18: stop[F005]: 'name' is null, which says nothing (leave the key "
                                         "out); a value is a text, a number, true or false\n"},
         {"{\"job\": {\"name\": {}}}",
@@ -142,7 +142,8 @@ static void refused(void **state)
          "job.json:1:19: stop[F005]: half of a surrogate pair in a text; write the character itself\n"},
         {"{\"job\": {\"name\": \"\\q\"}}",
          "job.json:1:19: stop[F005]: unknown escape in a text; write \\\" for \" and \\\\ for \\\n"},
-        {"{\"job\": {\"name\": \"9\"\"}}", "job.json:1:21: stop[F005]: no ',' or '}' after this value\n"},
+        {"{\"job\": {\"name\": \"9\"\"}}",
+         "job.json:1:21: stop[F005]: text goes on after its closing '\"'; an inch mark in it is written \\\"\n"},
         {"{\"job\": {\"name\": \"x\n\"}}",
          "job.json:1:18: stop[F005]: text without its closing '\"' on the same line; an inch mark in it is written "
          "\\\"\n"},
