@@ -63,14 +63,19 @@ static int compare_place(const struct place *a, const struct place *b)
     return order;
 }
 
+/* The numbers first: a file with a fault in every line must not cost a comparison of names for every pair. */
+static bool is_same(const struct diag *a, const struct diag *b)
+{
+    return a->at.line == b->at.line && a->code == b->code && a->at.column == b->at.column &&
+           compare_text(a->at.file, b->at.file) == 0 && compare_text(a->at.pointer, b->at.pointer) == 0 &&
+           strcmp(a->text, b->text) == 0;
+}
+
 static bool is_known(const struct diags *diags, const struct diag *wanted)
 {
-    for (size_t i = 0; i < diags->count; i++) {
-        const struct diag *diag = &diags->item[i];
-        if (diag->code == wanted->code && compare_place(&diag->at, &wanted->at) == 0 &&
-            compare_text(diag->at.pointer, wanted->at.pointer) == 0 && strcmp(diag->text, wanted->text) == 0)
+    for (size_t i = 0; i < diags->count; i++)
+        if (is_same(&diags->item[i], wanted))
             return true;
-    }
     return false;
 }
 
