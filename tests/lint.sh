@@ -5,7 +5,7 @@ cd "$(dirname "$0")/.."
 bad=0
 complain() { echo "lint: $1"; echo "$2" | sed 's/^/    /'; bad=1; }
 
-found=$(git grep -nwE '(strcpy|strcat|sprintf|vsprintf|strtok|atoi|atof|gets|setlocale)\(' -- 'src/*.c' 'src/*.h' || true)
+found=$(git grep -nE '\b(strcpy|strcat|sprintf|vsprintf|strtok|atoi|atof|gets|setlocale)\(' -- 'src/*.c' 'src/*.h' || true)
 [ -z "$found" ] || complain 'a banned function' "$found"
 found=$(git grep -nwE 'stderr|getenv|time|clock|rand' -- 'src/*.c' 'src/*.h' ':!src/cli' | grep -vE '^[^:]+:[0-9]+: *(/?\*|//)' | grep -E 'stderr|(getenv|time|clock|rand)\(' || true)
 [ -z "$found" ] || complain 'only src/cli writes to stderr or asks the environment or a clock' "$found"
