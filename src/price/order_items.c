@@ -116,7 +116,7 @@ static char *joined(struct arena *arena, const struct need *need, bool ids)
     struct buffer text = {.arena = arena};
     for (size_t i = 0; i < need->count; i++) {
         const char *word = ids ? need->line[i]->id : need->line[i]->what;
-        bool seen = !word;
+        bool seen = !word || (!ids && name_same(word, need->line[i]->item)); /* a code is no word for it */
         for (size_t j = 0; j < i && !seen; j++) {
             const char *before = ids ? need->line[j]->id : need->line[j]->what;
             seen = before && !strcmp(word, before);
@@ -164,13 +164,22 @@ static const char *row_id(struct arena *arena, const struct takeoff_line *line)
     return arena_printf(arena, "order/%s%s%s", line->item, class, own);
 }
 
-static void add_item(struct arena *arena, struct order *order, const struct need *need, const struct offer *offer,
-                     percent_t spare)
+/* In words: the catalog's, else the takeoff's, else the code. */
+static const char *item_text(struct arena *arena, const struct catalog *catalog, const struct need *need)
+{
+    const char *item = need->line[0]->item, *what = catalog_what(catalog, item);
+    if (name_same(what, item))
+        what = joined(arena, need, false);
+    return what[0] ? what : item;
+}
+
+static void add_item(struct arena *arena, const struct catalog *catalog, struct order *order, const struct need *need,
+                     const struct offer *offer, percent_t spare)
 {
     const struct takeoff_line *first = need->line[0];
     struct order_line *line = order_add(arena, order, row_id(arena, first), offer->price);
     line->item = first->item;
-    line->what = joined(arena, need, false);
+    line->what = item_text(arena, catalog, need);
     line->net = offer->net;
     line->spare = spare;
     line->from = joined(arena, need, true);
@@ -201,7 +210,7 @@ void order_items(struct arena *arena, const struct job *job, const struct catalo
         const struct price *unmet = NULL;
         struct offer offer = best_offer(catalog, &need, spare, &unmet);
         if (offer.price)
-            add_item(arena, order, &need, &offer, spare);
+            add_item(arena, catalog, order, &need, &offer, spare);
         else
             say_no_price(arena, &need, unmet, diags);
     }

@@ -88,6 +88,7 @@ static inline struct price *made_price(struct made *made, const char *item, cons
 {
     struct price *row = &made->prices[made->catalog.price_count];
     *row = (struct price){.item = item,
+                          .what = "",
                           .unit = unit,
                           .pack = number(pack),
                           .price = dollars(price),

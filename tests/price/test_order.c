@@ -49,7 +49,7 @@ static void lines_of_one_item_are_summed(void **state)
     struct made *made = made_new(*state);
     made->job.bid.spare.percent = percent(5);
     made_supplier(made, "yard", 35, -1);
-    made_price(made, "H-210", "each", 1, 3.17, "yard");
+    made_price(made, "H-210", "each", 1, 3.17, "yard")->what = "joist hanger";
     made_price(made, "tape", "roll", 1, 9, "yard");
     made_item(made, "hangers/parlor/A", "H-210", 11)->spare = true;
     made_item(made, "tape", "tape", 2);
@@ -62,6 +62,8 @@ static void lines_of_one_item_are_summed(void **state)
     assert_money(line->total, 76.08); /* 24 x 3.17 */
     assert_string_equal(line->from, "hangers/parlor/A, hangers/parlor/B");
     assert_string_equal(line->counted, "11 + 11");
+    assert_string_equal(line->what, "joist hanger"); /* the catalog's word; else the takeoff's; else the code */
+    assert_string_equal(line_of(order, "order/tape")->what, "tape");
     assert_int_equal(line_of(order, "order/tape")->spare, 0);
     assert_money(order->supplier[0].goods, 94.08);
     assert_money(order->supplier[0].delivery, 35);
