@@ -32,7 +32,9 @@ static bool fault(const struct scan *scan, size_t offset, const char *text)
 
 static char peek(const struct scan *scan)
 {
-    return scan->next < scan->length ? scan->text[scan->next] : '\0';
+    if (scan->next == scan->length)
+        return '\0';
+    return scan->text[scan->next];
 }
 
 static void skip_blanks(struct scan *scan)
@@ -47,9 +49,12 @@ static void skip_blanks(struct scan *scan)
 
 static int hex_digit(char c)
 {
-    static const char digits[] = "0123456789abcdef";
-    const char *at = c ? strchr(digits, c >= 'A' && c <= 'F' ? c - 'A' + 'a' : c) : NULL;
-    return at ? (int)(at - digits) : -1;
+    static const char low[] = "0123456789abcdef";
+    static const char high[] = "0123456789ABCDEF";
+    for (int value = 0; value < 16; value++)
+        if (c == low[value] || c == high[value])
+            return value;
+    return -1;
 }
 
 /* The four digits after \u at `offset`; -1 when they are not there. */
@@ -113,7 +118,7 @@ static bool scan_string(struct scan *scan)
     return fault(scan, start, "text without its closing '\"' on the same line; an inch mark in it is written \\\"");
 }
 
-static size_t digits(const struct scan *scan, size_t from)
+static size_t digit_count(const struct scan *scan, size_t from)
 {
     size_t count = 0;
     while (from + count < scan->length && scan->text[from + count] >= '0' && scan->text[from + count] <= '9')
@@ -125,16 +130,16 @@ static bool scan_number(struct scan *scan)
 {
     size_t start = scan->next;
     size_t at = start + (scan->text[start] == '-' ? 1 : 0);
-    size_t whole = digits(scan, at);
+    size_t whole = digit_count(scan, at);
     bool good = whole > 0 && !(whole > 1 && scan->text[at] == '0');
     at += whole;
     if (good && at < scan->length && scan->text[at] == '.') {
-        size_t part = digits(scan, at + 1);
+        size_t part = digit_count(scan, at + 1);
         good = part > 0;
         at += 1 + part;
     }
-    char next = at < scan->length ? scan->text[at] : '\0';
-    if (!good || (next && !strchr(" \t\r\n,]}", next)))
+    good = good && (at == scan->length || strchr(" \t\r\n,]}", scan->text[at]));
+    if (!good)
         return fault(scan, start, "not a number as JSON writes it; a value with a unit is a text: \"12 ft 6 in\"");
     scan->next = at;
     return true;

@@ -211,16 +211,12 @@ static const struct key_row sub_rows[] = {
 const struct key_rows keys_of_sub = {sub_rows, COUNT_OF(sub_rows)};
 
 /* Rate of one class of cost; "overhead on labor". */
-#define RATE_ON(name, member, class_word, class)                                                                       \
+#define RATE_ON(name, class_word, field)                                                                               \
     {                                                                                                                  \
         .key = name " on " class_word, .type = TYPE_PERCENT, .unit = "%", .range = "0 % to 300 %",                     \
         .usual = "0 % to 60 %", .help = name " on " class_word " only, in place of the general one",                   \
-        .example = "10 %", .offset = offsetof(struct bid, member[class])                                               \
+        .example = "10 %", .offset = offsetof(struct bid, field)                                                       \
     }
-#define RATES_ON(name, member)                                                                                         \
-    RATE_ON(name, member, "labor", CLASS_LABOR), RATE_ON(name, member, "materials", CLASS_MATERIALS),                  \
-        RATE_ON(name, member, "rentals", CLASS_RENTALS), RATE_ON(name, member, "subs", CLASS_SUBS),                    \
-        RATE_ON(name, member, "allowances", CLASS_ALLOWANCES), RATE_ON(name, member, "fees", CLASS_FEES)
 
 static const struct key_row bid_rows[] = {
     {.key = "method",
@@ -239,7 +235,12 @@ static const struct key_row bid_rows[] = {
      .help = "cost of running the firm",
      .example = "12 %",
      .offset = offsetof(struct bid, overhead)},
-    RATES_ON("overhead", overhead_on),
+    RATE_ON("overhead", "labor", overhead_on[CLASS_LABOR]),
+    RATE_ON("overhead", "materials", overhead_on[CLASS_MATERIALS]),
+    RATE_ON("overhead", "rentals", overhead_on[CLASS_RENTALS]),
+    RATE_ON("overhead", "subs", overhead_on[CLASS_SUBS]),
+    RATE_ON("overhead", "allowances", overhead_on[CLASS_ALLOWANCES]),
+    RATE_ON("overhead", "fees", overhead_on[CLASS_FEES]),
     {.key = "contingency",
      .type = TYPE_PERCENT,
      .required = true,
@@ -249,7 +250,12 @@ static const struct key_row bid_rows[] = {
      .help = "for what is hidden in the wall",
      .example = "5 %",
      .offset = offsetof(struct bid, contingency)},
-    RATES_ON("contingency", contingency_on),
+    RATE_ON("contingency", "labor", contingency_on[CLASS_LABOR]),
+    RATE_ON("contingency", "materials", contingency_on[CLASS_MATERIALS]),
+    RATE_ON("contingency", "rentals", contingency_on[CLASS_RENTALS]),
+    RATE_ON("contingency", "subs", contingency_on[CLASS_SUBS]),
+    RATE_ON("contingency", "allowances", contingency_on[CLASS_ALLOWANCES]),
+    RATE_ON("contingency", "fees", contingency_on[CLASS_FEES]),
     {.key = "profit",
      .type = TYPE_PERCENT,
      .required = true,
@@ -259,7 +265,12 @@ static const struct key_row bid_rows[] = {
      .help = "what the firm earns",
      .example = "10 %",
      .offset = offsetof(struct bid, profit)},
-    RATES_ON("profit", profit_on),
+    RATE_ON("profit", "labor", profit_on[CLASS_LABOR]),
+    RATE_ON("profit", "materials", profit_on[CLASS_MATERIALS]),
+    RATE_ON("profit", "rentals", profit_on[CLASS_RENTALS]),
+    RATE_ON("profit", "subs", profit_on[CLASS_SUBS]),
+    RATE_ON("profit", "allowances", profit_on[CLASS_ALLOWANCES]),
+    RATE_ON("profit", "fees", profit_on[CLASS_FEES]),
     {.key = "tax",
      .type = TYPE_PERCENT,
      .required = true,

@@ -4,7 +4,6 @@
 #include "job_internal.h"
 
 struct asking {
-    struct checker *checker;
     const struct job *job;
     struct diags *diags;
 };
@@ -199,7 +198,7 @@ static void ask_what_is_below(const struct asking *asking)
 
 void questions_ask(struct checker *checker)
 {
-    const struct asking asking = {.checker = checker, .job = checker->job, .diags = checker->diags};
+    const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
         ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_bracing,
         ask_about_snow,      ask_about_ends,    ask_who_holds,  ask_what_is_below,
