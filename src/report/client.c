@@ -86,9 +86,9 @@ static void add_beams(struct client *c)
         const struct beam_design *beam = &design->beams[i];
         if (!beam->member || beam->beam->status.choice == NE_EXISTING)
             continue;
-        line(c, arena_printf(a, "%s beam %s: %d - %s %s, %s long", choice_name("beam", "set", beam->beam->set.choice),
-                             beam->beam->head.id, beam->plies, beam->member->size, beam->member->material,
-                             length_tape(a, beam->cut_length)));
+        line(c, arena_printf(a, "Beam %s, %s: %d plies of %s %s, %s long", beam->beam->head.id,
+                             choice_name("beam", "set", beam->beam->set.choice), beam->plies, beam->member->size,
+                             beam->member->material, length_tape(a, beam->cut_length)));
         line(c,
              arena_printf(a, "Ceiling opened along beam %s: about %d sq ft", beam->beam->head.id, ceiling_sqft(beam)));
     }

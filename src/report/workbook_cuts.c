@@ -19,12 +19,24 @@ static const struct column_head HEADS[C_COLUMNS] = {
     {"At today's prices", 16, false},
 };
 
+static bool same_part(const struct cut_part *a, const struct cut_part *b)
+{
+    return a->length == b->length && strcmp(a->label, b->label) == 0;
+}
+
+/* "2 x 7' 2\" (post ply, post P1); 9-1/4\" (block K1)": pieces that follow each other and are alike, together. */
 static const char *pieces_text(struct arena *arena, const struct cut_stick *stick)
 {
     struct buffer text = {.arena = arena};
-    for (size_t i = 0; i < stick->part_count; i++)
-        buffer_printf(&text, "%s%s (%s)", i ? "; " : "", length_tape(arena, stick->part[i].length),
-                      stick->part[i].label);
+    size_t next;
+    for (size_t i = 0; i < stick->part_count; i = next) {
+        for (next = i + 1; next < stick->part_count && same_part(&stick->part[i], &stick->part[next]);)
+            next++;
+        buffer_printf(&text, "%s", i ? "; " : "");
+        if (next > i + 1)
+            buffer_printf(&text, "%zu x ", next - i);
+        buffer_printf(&text, "%s (%s)", length_tape(arena, stick->part[i].length), stick->part[i].label);
+    }
     return buffer_text(&text);
 }
 
@@ -33,7 +45,7 @@ static bool same_stick(const struct cut_stick *a, const struct cut_stick *b)
     if (a->stock != b->stock || a->part_count != b->part_count)
         return false;
     for (size_t i = 0; i < a->part_count; i++)
-        if (a->part[i].length != b->part[i].length || strcmp(a->part[i].label, b->part[i].label) != 0)
+        if (!same_part(&a->part[i], &b->part[i]))
             return false;
     return true;
 }

@@ -98,7 +98,8 @@ static void add_own(struct recap *r, int row, const struct class_total *total)
 {
     const struct workbook *w = r->w;
     const struct estimate_line *line = &w->estimate->line[total->line];
-    page_band(r->page, row, R_COLUMNS, LOOK_TEXT, arena_printf(w->arena, "%s (own markup)", line->what));
+    page_band(r->page, row, R_COLUMNS, LOOK_TEXT, "");
+    page_text(r->page, row, R_CLASS, LOOK_WRAP, arena_printf(w->arena, "%s (own markup)", line->what));
     page_formula(r->page, row, R_DIRECT, LOOK_MONEY, money_dollars(total->direct), "=%s",
                  book_address(w->bill, w->bill_row[total->line], BILL_TOTAL));
     page_formula(r->page, row, R_OVER_RATE, LOOK_PERCENT, percent_fraction(total->overhead_rate), "=%s",
