@@ -149,12 +149,14 @@ static void take_text(const struct take *take, void *field)
 static void take_texts(const struct take *take, void *field)
 {
     struct texts_value *value = field;
-    struct text_value *more = arena_array(take->checker->arena, value->count + 1, sizeof *more);
-    if (value->count)
-        memcpy(more, value->item, value->count * sizeof *more);
-    more[value->count] = (struct text_value){.text = take->text, .at = take->entry};
-    value->item = more;
-    value->count++;
+    size_t count = value->count;
+    if ((count & (count - 1)) == 0) { /* full at 0, 1, 2, 4, 8: room doubles */
+        struct text_value *more = arena_array(take->checker->arena, count ? 2 * count : 1, sizeof *more);
+        if (count)
+            memcpy(more, value->item, count * sizeof *more);
+        value->item = more;
+    }
+    value->item[value->count++] = (struct text_value){.text = take->text, .at = take->entry};
 }
 
 static void take_length(const struct take *take, void *field)
