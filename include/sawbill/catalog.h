@@ -132,6 +132,7 @@ struct catalog {
     size_t supplier_count;
     struct shop_piece *shop;
     size_t shop_count;
+    unsigned long closed; /* a view of the catalog: bit i set, supplier i sells nothing */
 };
 
 /* Reads members.csv, design_values.csv, prices.csv, hangers.csv, fasteners.csv, labor.csv, trades.csv, assemblies.csv
@@ -152,6 +153,8 @@ const struct design_row *catalog_design(const struct catalog *catalog, const cha
 const struct design_row *catalog_design_named(const struct catalog *catalog, const char *name, double nominal_width_in);
 /* "2x10" -> 10; 0 when the text is not a nominal size.  Allocates nothing. */
 double catalog_nominal_width(const char *size);
+/* Is the row of a supplier that sells in this view?  Suppliers past the bits of `closed` always do. */
+bool catalog_on_sale(const struct catalog *catalog, const struct price *price);
 /* The cheapest price row of an item without a length, or NULL: price per unit, ties by file order.  All rows of an item
  * have one unit (checked when read). */
 const struct price *catalog_cheapest(const struct catalog *catalog, const char *item);

@@ -133,6 +133,7 @@ struct run {
     size_t plan_count;
     struct order *order;
     struct estimate *estimate;
+    const char *bought_from; /* which suppliers, and what the cheapest price of each thing would have cost */
     bool internal_failure;
     const char *failure; /* a plan that its verifier rejects */
 };
@@ -161,6 +162,10 @@ struct outcome {
     struct alternate_price *alternate;
     size_t alternate_count;
 };
+/* Plans the cuts and makes the order of run->takeoff from the set of suppliers that costs least, delivery and tax in,
+ * sets with an order below a supplier's least one last.  Fills plans, order and bought_from.  false: a stop, or a plan
+ * that its verifier rejects (the run says so). */
+bool buy_job(struct arena *arena, struct run *run, struct diags *diags);
 /* Runs one selection. */
 struct run *run_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                     const struct selection *selection, struct diags *diags);

@@ -147,12 +147,23 @@ static bool cheaper(const struct price *a, const struct price *b)
     return (wide)a->price * b->pack < (wide)b->price * a->pack;
 }
 
+bool catalog_on_sale(const struct catalog *catalog, const struct price *price)
+{
+    if (catalog->closed == 0 || !price->supplier)
+        return true;
+    const size_t bits = sizeof catalog->closed * 8;
+    for (size_t i = 0; i < catalog->supplier_count && i < bits; i++)
+        if ((catalog->closed >> i & 1) && name_same(catalog->suppliers[i].name, price->supplier))
+            return false;
+    return true;
+}
+
 const struct price *catalog_cheapest(const struct catalog *catalog, const char *item)
 {
     const struct price *best = NULL;
     for (size_t i = 0; i < catalog->price_count; i++) {
         const struct price *price = &catalog->prices[i];
-        if (price->length || price->increment || !name_same(price->item, item))
+        if (price->length || price->increment || !name_same(price->item, item) || !catalog_on_sale(catalog, price))
             continue;
         if (!best || cheaper(price, best))
             best = price;

@@ -68,7 +68,7 @@ static void add_stocks(struct arena *arena, struct cut_problem *problem, const s
     size_t capacity = 0;
     for (size_t i = 0; i < catalog->price_count; i++) {
         const struct price *price = &catalog->prices[i];
-        if (!name_same(price->item, problem->member))
+        if (!name_same(price->item, problem->member) || !catalog_on_sale(catalog, price))
             continue;
         if (price->increment > 0)
             add_by_the_foot(arena, problem, &capacity, price);

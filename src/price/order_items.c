@@ -97,7 +97,8 @@ static struct offer best_offer(const struct catalog *catalog, const struct need 
     const struct fastener *fastener = fastener_of(catalog, item);
     for (size_t i = 0; i < catalog->price_count; i++) {
         struct offer offer = {.price = &catalog->prices[i]};
-        if (!name_same(offer.price->item, item) || offer.price->length > 0 || offer.price->increment > 0)
+        if (!name_same(offer.price->item, item) || offer.price->length > 0 || offer.price->increment > 0 ||
+            !catalog_on_sale(catalog, offer.price))
             continue;
         if (!net_in_unit(need, fastener, &offer)) {
             *unmet = offer.price;
