@@ -1,6 +1,7 @@
 /* The workbook in memory. */
 #include "cells.h"
 
+#include <assert.h>
 #include <math.h>
 #include <stdarg.h>
 #include <string.h>
@@ -17,7 +18,7 @@ struct book *book_new(struct arena *arena)
 
 struct page *book_page(struct book *book, const char *name)
 {
-    book->page = arena_more(book->arena, book->page, book->page_count, &book->page_capacity, sizeof *book->page);
+    assert(book->page_count < PAGES_MOST);
     struct page *page = arena_alloc(book->arena, sizeof *page);
     page->book = book;
     page->name = name;

@@ -82,10 +82,11 @@ struct page {
 struct name {
     const char *name, *address;
 };
+enum { PAGES_MOST = 16 };
 struct book {
     struct arena *arena;
-    struct page **page;
-    size_t page_count, page_capacity;
+    struct page *page[PAGES_MOST];
+    size_t page_count;
     struct name *name;
     size_t name_count, name_capacity;
     const char *title, *subject;

@@ -169,7 +169,7 @@ static const char *free_name(struct arena *arena, const char *path)
  * out.  The second file must have the same digest. */
 static const char *write_checked(const struct book *book, const char *temporary, const char *folder)
 {
-    char first[PACKAGE_DIGEST_LENGTH + 1], second[PACKAGE_DIGEST_LENGTH + 1];
+    char first[PACKAGE_DIGEST_LENGTH + 1] = "", second[PACKAGE_DIGEST_LENGTH + 1] = "";
     const char *why = book_write(book, temporary, folder, PACKAGE_DIGEST_NONE);
     if (!why)
         why = package_check(book->arena, temporary, first);

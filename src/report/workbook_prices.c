@@ -246,6 +246,13 @@ static void add_own_prices(struct workbook *w)
     }
 }
 
+/* What the item is, in words, and the note of its row. */
+static const char *noted(struct arena *arena, const struct price *price)
+{
+    const char *what = price->what ? price->what : "", *note = price->note ? price->note : "";
+    return arena_printf(arena, "%s%s%s", what, *what && *note ? "; " : "", note);
+}
+
 static void add_price(struct workbook *w, const struct order_line *line)
 {
     const struct price *price = line->price;
@@ -258,7 +265,7 @@ static void add_price(struct workbook *w, const struct order_line *line)
     row.pack = price->increment ? 0 : price->pack;
     row.date = date_text(w->arena, price->date);
     row.code = price->cost_code;
-    row.note = price->note;
+    row.note = noted(w->arena, price);
     add_row(w, INPUT_PRICE, price, 0, &row, NULL);
     if (!line->cut_charge)
         return;

@@ -57,6 +57,7 @@ static inline void sample_prices(struct sample *s)
     for (size_t i = 0; i < SAMPLE_PRICES; i++) {
         s->price[i].date = day;
         s->price[i].index = i;
+        s->price[i].what = s->price[i].note = s->price[i].cost_code = "";
         s->price[i].pack = s->price[i].pack ? s->price[i].pack : DECIMAL_ONE;
     }
     s->supplier[0] = (struct supplier){.name = "Yard One", .delivery = 650000};

@@ -1,8 +1,8 @@
 #!/bin/sh
 # The workbooks of the sample jobs, written by the program.
-# usage: workbook.sh files|recalc|change PROGRAM REPRICE SOURCE_DIR FOLDER PYTHON
+# usage: workbook.sh files|recalc|change PROGRAM REPRICE VARIANTS SOURCE_DIR FOLDER PYTHON
 set -eu
-what=$1 program=$2 reprice=$3 source=$4 folder=$5 python=$6
+what=$1 program=$2 reprice=$3 variants=$4 source=$5 folder=$6 python=$7
 PYTHONDONTWRITEBYTECODE=1
 export PYTHONDONTWRITEBYTECODE
 rm -rf "$folder"
@@ -74,10 +74,12 @@ files)
     ;;
 recalc)
     samples
+    mkdir "$folder/variants"
+    "$variants" "$folder/variants" >"$folder/names"
+    set -- "$folder"/variants/*.xlsx
     for job in "$source"/jobs/*.ini; do
         set -- "$@" "$folder/$(basename "$job" .ini).xlsx"
     done
-    shift 6
     "$python" "$source/tests/report/recalc.py" "$folder/office" "$@"
     ;;
 change)
