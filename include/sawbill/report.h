@@ -53,7 +53,8 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *   cuts        [{member, cost, bound, verdict, kerf_, end_trim_, net_, bought_,
  *                 sticks [{stock_, from, cost, pieces [{label, length_}], cutoff_}]}]
  *   order       lines [{id, item, what, supplier, net, net_unit, counted, spare_percent, packs, unit, cut_charge,
- * price, total, class, code, from}]; suppliers [{name, goods, delivery, tax_percent, tax}]  (no order in a budget)
+ * price, total, class, code, from}]; suppliers [{name, goods, delivery, tax_percent, tax}], bought_from  (no order
+ * in a budget)
  *   estimate    lines [{id, what, class, unit, count, price, total, own_markup_percent (where it has one), code}];
  *               labor [{id, what, trade, count, per, hours_each, least_hours, hours, rate, total, crew, counted}];
  *               classes [{class, own_markup_line, overhead_percent, contingency_percent, profit_percent, direct,

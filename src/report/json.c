@@ -54,7 +54,7 @@ static void add_run(struct json *json, cJSON *root, const struct report *report,
         json_takeoff(json, root, run->takeoff);
     json_cuts(json, root, run->plans, run->plan_count);
     if (run->order && report->job->facts.status.choice != STATUS_BUDGET)
-        json_order(json, root, run->order);
+        json_order(json, root, run);
     if (run->estimate) {
         json_estimate(json, root, run->estimate);
         json_bid(json, root, report, run->estimate);

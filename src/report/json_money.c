@@ -86,9 +86,11 @@ static void add_order_line(struct json *json, cJSON *list, const struct order_li
     json_text(json, row, "from", line->from);
 }
 
-void json_order(struct json *json, cJSON *root, const struct order *order)
+void json_order(struct json *json, cJSON *root, const struct run *run)
 {
+    const struct order *order = run->order;
     cJSON *object = json_object(json, root, "order");
+    json_text(json, object, "bought_from", run->bought_from);
     cJSON *lines = json_array(json, object, "lines");
     for (size_t i = 0; i < order->count; i++)
         add_order_line(json, lines, &order->line[i]);

@@ -39,7 +39,7 @@ void json_design(struct json *json, cJSON *root, const struct design *design);
 /* json_money.c */
 void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff);
 void json_cuts(struct json *json, cJSON *root, struct cut_plan *const *plan, size_t count);
-void json_order(struct json *json, cJSON *root, const struct order *order);
+void json_order(struct json *json, cJSON *root, const struct run *run);
 void json_estimate(struct json *json, cJSON *root, const struct estimate *estimate);
 void json_bid(struct json *json, cJSON *root, const struct report *report, const struct estimate *estimate);
 void json_compare(struct json *json, cJSON *root, const struct outcome *outcome);

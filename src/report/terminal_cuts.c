@@ -189,6 +189,8 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
         for (size_t i = 0; i < run->order->supplier_count; i++)
             show_supplier(&screen, run->order, &run->order->supplier[i]);
         show_own_stock(&screen, run->order);
+        if (run->bought_from)
+            screen_printf(&screen, WEIGHT_PLAIN, "%s", run->bought_from);
     }
     screen_caution(&screen);
     return screen_text(&screen);

@@ -73,6 +73,7 @@ static void add_money(struct basis *b)
     add(b, "rounding",
         "each line is rounded to the cent once, half away from zero; the price has a rounding line of its "
         "own");
+    add(b, "suppliers", b->w->report->outcome->run->bought_from);
     add(b, "sheet", "warm cells are inputs; every total follows them. Counts, sizes and cuts are results of the run");
 }
 
