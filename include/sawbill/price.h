@@ -110,6 +110,7 @@ struct estimate {
     struct draw *draw;
     size_t draw_count;
     decimal_t hours;
+    money_t low_price, high_price; /* of a budget: every task at its low, at its high hours; else both are price */
 };
 
 /* The order from takeoff and plans, with packs for the prices now. */

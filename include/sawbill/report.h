@@ -61,8 +61,9 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *                 overhead, contingency, profit, price}];
  *               totals {method, tax_mode, direct, overhead, contingency, profit, before_tax, tax, rounding, price,
  *                 hours, gross_margin_percent, markup_percent}
- *   bid         price, signable, valid_until, draws [{percent, when, amount}], alternates [{id, what, passes,
- * difference}] compare     [{beam, member, plies, passes, chosen, ratio, why, price (null: it fails)}] cautions [text]
+ *   bid         price, low_price and high_price (a budget's range), signable, valid_until, draws [{percent, when,
+ * amount}], alternates [{id, what, passes, difference}] compare     [{beam, member, plies, passes, chosen, ratio, why,
+ * price (null: it fails)}] cautions [text]
  */
 char *report_json(struct arena *arena, const struct report *report);
 

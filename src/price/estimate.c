@@ -96,15 +96,16 @@ static void stop_when_held(const struct estimate *estimate, struct diags *diags)
         diag_add(diags, DIAG_P002, NULL, "the costs of the job add up to more than can be summed");
 }
 
-struct estimate *price_job(struct arena *arena, const struct job *job, const struct takeoff *takeoff,
-                           const struct order *order, const struct catalog *catalog, struct diags *diags)
+static struct estimate *price_at(struct arena *arena, const struct job *job, const struct takeoff *takeoff,
+                                 const struct order *order, const struct catalog *catalog, enum pace pace,
+                                 struct diags *diags)
 {
     struct estimate *estimate = arena_alloc(arena, sizeof *estimate);
     estimate->method = (enum method)job->bid.method.choice;
     estimate->tax_mode =
         job->bid.tax_mode.choice == TAX_UNANSWERED ? TAX_IN_COST : (enum tax_mode)job->bid.tax_mode.choice;
     estimate->tax_rate = job->bid.tax.percent;
-    estimate_labor(arena, takeoff, catalog, estimate, diags);
+    estimate_labor(arena, takeoff, catalog, pace, estimate, diags);
     size_t most = takeoff->count + order->count + 2 * order->supplier_count;
     estimate->line = arena_array(arena, most, sizeof *estimate->line);
     add_labor(estimate);
@@ -115,5 +116,18 @@ struct estimate *price_job(struct arena *arena, const struct job *job, const str
     estimate_markup(arena, job, estimate, diags);
     estimate_bid(arena, job, order, estimate, diags);
     stop_when_held(estimate, diags);
+    return estimate;
+}
+
+struct estimate *price_job(struct arena *arena, const struct job *job, const struct takeoff *takeoff,
+                           const struct order *order, const struct catalog *catalog, struct diags *diags)
+{
+    struct estimate *estimate = price_at(arena, job, takeoff, order, catalog, PACE_LIKELY, diags);
+    estimate->low_price = estimate->high_price = estimate->price;
+    if (job->facts.status.choice == STATUS_BUDGET) {
+        struct diags scratch = scratch_diags(arena, diags); /* the same messages again */
+        estimate->low_price = price_at(arena, job, takeoff, order, catalog, PACE_LOW, &scratch)->price;
+        estimate->high_price = price_at(arena, job, takeoff, order, catalog, PACE_HIGH, &scratch)->price;
+    }
     return estimate;
 }

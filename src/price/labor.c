@@ -15,7 +15,12 @@ static void price_labor(struct labor_line *line)
     line->total = price_times(line->rate, line->hours);
 }
 
-static struct labor_line labor_of(const struct takeoff_line *from, const struct catalog *catalog)
+static decimal_t hours_at(const struct task *task, enum pace pace)
+{
+    return pace == PACE_LOW ? task->low : pace == PACE_HIGH ? task->high : task->likely;
+}
+
+static struct labor_line labor_of(const struct takeoff_line *from, const struct catalog *catalog, enum pace pace)
 {
     struct labor_line line = {.id = from->id,
                               .what = from->what,
@@ -31,7 +36,7 @@ static struct labor_line labor_of(const struct takeoff_line *from, const struct 
         return line;
     }
     line.per = from->task->per;
-    line.hours_each = from->task->likely;
+    line.hours_each = hours_at(from->task, pace);
     line.least = from->task->least;
     line.crew = from->task->crew;
     if (!line.trade)
@@ -58,7 +63,7 @@ static void insert_labor(struct estimate *estimate, struct labor_line line)
     estimate->labor[at] = line;
 }
 
-void estimate_labor(struct arena *arena, const struct takeoff *takeoff, const struct catalog *catalog,
+void estimate_labor(struct arena *arena, const struct takeoff *takeoff, const struct catalog *catalog, enum pace pace,
                     struct estimate *estimate, struct diags *diags)
 {
     estimate->labor = arena_array(arena, takeoff->count, sizeof *estimate->labor);
@@ -66,7 +71,7 @@ void estimate_labor(struct arena *arena, const struct takeoff *takeoff, const st
         const struct takeoff_line *from = &takeoff->line[i];
         if (from->is != LINE_LABOR || from->count <= 0)
             continue;
-        struct labor_line line = labor_of(from, catalog);
+        struct labor_line line = labor_of(from, catalog, pace);
         if (!line.trade) {
             diag_add(diags, DIAG_P001, from->at.file ? &from->at : NULL,
                      "no wage for '%s', which '%s' needs: add its row to trades.csv",

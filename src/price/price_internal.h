@@ -36,8 +36,10 @@ struct order_line *order_add(struct arena *arena, struct order *order, const cha
 /* Appends a supplier row for each supplier that sells something of the order. */
 void order_suppliers(struct arena *arena, const struct catalog *catalog, struct order *order);
 
+/* Which of a task's three rates. */
+enum pace { PACE_LOW, PACE_LIKELY, PACE_HIGH };
 /* Fills labor and its count, in the order of work; a task without a wage is a stop. */
-void estimate_labor(struct arena *arena, const struct takeoff *takeoff, const struct catalog *catalog,
+void estimate_labor(struct arena *arena, const struct takeoff *takeoff, const struct catalog *catalog, enum pace pace,
                     struct estimate *estimate, struct diags *diags);
 /* Fills the class rows and their sums from the estimate's lines. */
 void estimate_markup(struct arena *arena, const struct job *job, struct estimate *estimate, struct diags *diags);

@@ -210,6 +210,8 @@ void json_bid(struct json *json, cJSON *root, const struct report *report, const
     const struct job *job = report->job;
     cJSON *object = json_object(json, root, "bid");
     json_money(json, object, "price", estimate->price);
+    json_money(json, object, "low_price", estimate->low_price);
+    json_money(json, object, "high_price", estimate->high_price);
     json_bool(json, object, "signable", report->signable);
     bool dated = job->facts.date.at && job->bid.valid_for.count > 0;
     json_text(json, object, "valid_until",

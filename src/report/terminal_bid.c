@@ -57,6 +57,9 @@ static void show_price(struct screen *screen, const struct report *report, const
     table.row[table.count - 1].weight = WEIGHT_BOLD;
     screen_heading(screen, "Price");
     screen_table(screen, &table);
+    if (report->job->facts.status.choice == STATUS_BUDGET)
+        screen_printf(screen, WEIGHT_BOLD, "BUDGET: %s to %s, with every task at its low and at its high hours",
+                      money_show(arena, estimate->low_price), money_show(arena, estimate->high_price));
 }
 
 static void show_terms(struct screen *screen, const struct report *report, const struct estimate *estimate)

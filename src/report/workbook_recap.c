@@ -320,6 +320,11 @@ static void add_top(struct recap *r)
     page_title(w, r->page, or_dash(w->job->facts.name.text));
     page_text(r->page, 3, 0, LOOK_PRICE_TEXT, w->budget ? "Budget price" : "Price");
     page_formula(r->page, 3, 1, LOOK_PRICE, money_dollars(w->estimate->price), "=%s", at(r, r->price, 1));
+    if (w->budget)
+        page_text(r->page, 3, 2, LOOK_UNDER_TITLE,
+                  arena_printf(w->arena, "%s to %s as this run priced it, with every task at its low and high hours",
+                               money_show(w->arena, w->estimate->low_price),
+                               money_show(w->arena, w->estimate->high_price)));
     if (why)
         page_text(r->page, 4, 0, LOOK_WARN, w->budget ? "BUDGET, not for signature" : "Not for signature");
     if (why)

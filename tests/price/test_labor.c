@@ -86,6 +86,26 @@ static void labor_by_hand(void **state)
     assert_int_equal(estimate->class_[0].class, CLASS_LABOR);
 }
 
+/* A budget gives a range: 10 doors at 1, 2 or 4 hours, $20.00 an hour with no burden, no markup: 200, 400 and 800.  A
+ * bid gives none. */
+static void a_budget_has_a_range(void **state)
+{
+    struct made *made = made_new(*state);
+    set_trade(made, "carpenter", 20, 0);
+    struct task *task = set_task(made, "door", 2, 0);
+    task->low = number(1);
+    task->high = number(4);
+    do_task(made, "door", 0, 10);
+    struct estimate *bid = made_estimate(made);
+    assert_money(bid->low_price, 400);
+    assert_money(bid->high_price, 400);
+    made->job.facts.status.choice = STATUS_BUDGET;
+    struct estimate *budget = made_estimate(made);
+    assert_money(budget->price, 400);
+    assert_money(budget->low_price, 200);
+    assert_money(budget->high_price, 800);
+}
+
 static void no_wage(void **state)
 {
     struct made *made = made_new(*state);
@@ -103,6 +123,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(hours_by_the_book, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wall_by_the_foot, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(labor_by_hand, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_budget_has_a_range, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_wage, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
