@@ -54,7 +54,7 @@ static void add_head(struct client *c)
                        "BUDGET, for planning only: it rests on the assumptions listed below and is not for signature");
     else if (!c->report->signable)
         page_paragraph(c->page, c->row++, 0, K_COLUMNS - 1, LOOK_WARN,
-                       "NOT FOR SIGNATURE: questions about the structure are still open; the price may change");
+                       "NOT FOR SIGNATURE: the structure is not settled yet; the price may change");
     c->row++;
     page_text(c->page, c->row, K_TEXT, LOOK_PRICE_TEXT, c->budget ? "Budget price, about" : "Price");
     page_number(c->page, c->row++, K_MONEY, LOOK_FIXED_PRICE, money_dollars(c->run->estimate->price));
@@ -159,16 +159,24 @@ static void add_exclusions(struct client *c)
         line(c, exclude->item[i].text);
 }
 
-/* A budget's open questions, as it took them. */
+static bool code_before(const struct diags *diags, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (diags->item[i].code == diags->item[index].code)
+            return true;
+    return false;
+}
+
+/* A budget's open questions, each kind once; the message itself is for the one who writes the job file. */
 static void add_assumptions(struct client *c)
 {
     const struct diags *diags = c->report->diags;
     if (!c->budget || !diags)
         return;
-    section(c, "What this budget assumes");
+    section(c, "Assumed here, to be settled before a bid");
     for (size_t i = 0; i < diags->count; i++)
-        if (diag_code_class(diags->item[i].code) == DIAG_ASK)
-            line(c, diags->item[i].text);
+        if (diag_code_class(diags->item[i].code) == DIAG_ASK && !code_before(diags, i))
+            line(c, diag_code_title(diags->item[i].code));
 }
 
 static void add_draws(struct client *c)

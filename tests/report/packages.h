@@ -2,6 +2,7 @@
 #ifndef SAWBILL_TESTS_PACKAGES_H
 #define SAWBILL_TESTS_PACKAGES_H
 
+#include <dirent.h>
 #include <minizip/unzip.h>
 #include <minizip/zip.h>
 #include <stdbool.h>
@@ -11,12 +12,39 @@
 
 #include "support.h"
 
-/* A new empty folder of this test. */
+/* A new empty folder, where the test program runs: in the build tree, under ctest. */
 static inline const char *new_folder(struct arena *arena)
 {
-    char *folder = arena_strdup(arena, "/tmp/sawbill-test-XXXXXX");
+    char *folder = arena_printf(arena, "made-%ld-XXXXXX", (long)getpid()); /* tests run side by side */
     assert_non_null(mkdtemp(folder));
     return folder;
+}
+
+static inline void remove_folder(const char *folder)
+{
+    char path[512];
+    DIR *open = opendir(folder);
+    for (struct dirent *entry = open ? readdir(open) : NULL; entry; entry = readdir(open)) {
+        snprintf(path, sizeof path, "%s/%s", folder, entry->d_name);
+        (void)unlink(path); /* "." and ".." refuse */
+    }
+    if (open)
+        closedir(open);
+    (void)rmdir(folder);
+}
+
+/* Teardown of a test: the folders that it made are removed. */
+static inline int packages_teardown(void **state)
+{
+    char ours[32];
+    snprintf(ours, sizeof ours, "made-%ld-", (long)getpid());
+    DIR *here = opendir(".");
+    for (struct dirent *entry = here ? readdir(here) : NULL; entry; entry = readdir(here))
+        if (!strncmp(entry->d_name, ours, strlen(ours)))
+            remove_folder(entry->d_name);
+    if (here)
+        closedir(here);
+    return support_teardown(state);
 }
 
 static inline bool exists(const char *path)

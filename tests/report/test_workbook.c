@@ -284,18 +284,18 @@ static void test_engineers_member_never_passes(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test_setup_teardown(test_refuses_what_is_no_number, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_addresses, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_text_stays_text, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_same_bytes_twice, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_same_bytes_with_a_decimal_comma, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_hand_edited_file_is_kept, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_foreign_file_is_kept, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_places_that_cannot_be_written, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_every_sheet_is_internal_on_letter, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_budget_says_so, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_unused_price_has_no_cell, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(test_engineers_member_never_passes, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(test_refuses_what_is_no_number, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_addresses, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_text_stays_text, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_same_bytes_twice, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_same_bytes_with_a_decimal_comma, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_hand_edited_file_is_kept, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_foreign_file_is_kept, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_places_that_cannot_be_written, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_every_sheet_is_internal_on_letter, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_budget_says_so, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_unused_price_has_no_cell, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_engineers_member_never_passes, support_setup, packages_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
