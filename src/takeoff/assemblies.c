@@ -36,7 +36,7 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
     }
     struct takeoff_line line = {
         .id = arena_printf(arena, "assembly/%s/%s", part->assembly, name),
-        .what = name,
+        .what = part->item ? catalog_what(counting->catalog, part->item) : name,
         .where = part->assembly,
         .count = decimal_times(counted, part->count, 2),
         .unit = task                   ? task->per

@@ -13,7 +13,7 @@ static void add_runs(struct counting *counting, const struct shore_design *desig
     const struct head *head = &design->shore->head;
     length_t each = 0;
     int64_t pieces = equal_pieces(design->length, LONGEST_PIECE, &each);
-    line_add_pieces(counting, design->member, pieces * runs, each,
+    line_add_pieces(counting, design->plate, pieces * runs, each,
                     (struct takeoff_line){.id = arena_printf(arena, "shores/%s/%s", head->id, id),
                                           .what = what,
                                           .where = head_name(arena, KIND_SHORE, head),
@@ -37,7 +37,7 @@ static void add_studs(struct counting *counting, const struct shore_design *desi
             .counted = arena_printf(arena, "%s every %s along %s; height %s less two plates of %s",
                                     number_of(arena, design->studs, "stud", "studs"),
                                     length_tape(arena, design->spacing), length_tape(arena, design->length),
-                                    length_tape(arena, design->height), length_tape(arena, design->member->ply_width)),
+                                    length_tape(arena, design->height), length_tape(arena, design->plate->ply_width)),
             .at = head->at});
 }
 
@@ -64,7 +64,7 @@ static void add_diagonals(struct counting *counting, const struct shore_design *
     int64_t count = (design->length + DIAGONAL_EACH - 1) / DIAGONAL_EACH;
     length_t run = design->length / (count > 0 ? count : 1), length = slant(run, design->height);
     line_add_pieces(
-        counting, design->member, count, length,
+        counting, design->plate, count, length,
         (struct takeoff_line){.id = arena_printf(arena, "shores/%s/diagonals", head->id),
                               .what = "shore diagonal",
                               .where = head_name(arena, KIND_SHORE, head),
@@ -78,11 +78,11 @@ static void count_shore(struct counting *counting, const struct shore_design *de
 {
     const struct head *head = &design->shore->head;
     const char *name = head_name(counting->arena, KIND_SHORE, head);
-    if (!design->member) {
+    if (!design->member || !design->plate) {
         diag_add(counting->diags, DIAG_T002, &head->at, "'%s' has no stud member: its lumber is not counted", name);
         return;
     }
-    length_t stud = design->height - 2 * design->member->ply_width;
+    length_t stud = design->height - 2 * design->plate->ply_width;
     if (design->length <= 0 || stud <= 0) {
         diag_add(counting->diags, DIAG_T002, &head->at, "'%s' has no length or no height: its lumber is not counted",
                  name);

@@ -82,7 +82,8 @@ static inline void house_catalog(struct house *house)
                                            .member_count = 7};
     house->task[0] = (struct task){.task = "hang joist", .trade = "carpenter", .per = "joist end", .likely = 4500};
     house->trade[0] = (struct trade){.trade = "carpenter", .wage = 30 * MONEY_DOLLAR};
-    house->price[0] = (struct price){.item = "GYPSUM", .unit = "sq ft", .pack = 32 * DECIMAL_ONE, .price = 150000};
+    house->price[0] = (struct price){
+        .item = "GYPSUM", .what = "gypsum board, 1/2 in", .unit = "sq ft", .pack = 32 * DECIMAL_ONE, .price = 150000};
     house->catalog = (struct catalog){.members = house->member,
                                       .member_count = COUNT_OF(house->member),
                                       .fasteners = house->fastener,

@@ -86,6 +86,7 @@ static void parts_are_multiplied_and_rounded(void **state)
     add_part(house, "shoring", "shore stud", "SCREWS", 25000);
     struct assembly_line *part = add_part(house, "hang", "joist end", NULL, 3333);
     part->task = "hang joist";
+    add_part(house, "patch", "square foot of ceiling opened", "GYPSUM", 11000);
     add_part(house, "rent", "day of shoring", "JACK", DECIMAL_ONE)->class_of_item = PART_RENTAL;
     add_part(house, "permit", "job", "FEE", DECIMAL_ONE)->class_of_item = PART_FEE;
     const struct takeoff *takeoff = house_count(house);
@@ -100,6 +101,9 @@ static void parts_are_multiplied_and_rounded(void **state)
     assert_int_equal(line->class, CLASS_LABOR);
     assert_ptr_equal(line->task, &house->task[0]);
     assert_string_equal(line->unit, "joist end");
+    assert_string_equal(line_of(takeoff, "assembly/shoring/SCREWS")->what, "SCREWS"); /* no price row says more */
+    assert_string_equal(line_of(takeoff, "assembly/patch/GYPSUM")->what, "gypsum board, 1/2 in");
+    assert_string_equal(line_of(takeoff, "assembly/patch/GYPSUM")->unit, "sq ft");
     assert_int_equal(line_of(takeoff, "assembly/rent/JACK")->class, CLASS_RENTALS);
     assert_int_equal(line_of(takeoff, "assembly/permit/FEE")->class, CLASS_FEES);
 }
