@@ -99,6 +99,7 @@ struct shore_design {
     int studs, brace_rows;
     double stud_lb; /* greatest load of one stud, D + L with the cantilever's factor */
     bool passes;
+    const struct member *plate; /* of plates, brace rows and diagonals */
 };
 struct design {
     struct beam_design *beams;

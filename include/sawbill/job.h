@@ -261,7 +261,7 @@ struct shore {
     struct head head;
     struct refs_value holds; /* joists, loads, walls, beams */
     struct length_value set_back, spacing, length, height;
-    struct text_value studs, stands_on;
+    struct text_value studs, plates, stands_on; /* plates: of plates, brace rows and diagonals; absent: the studs */
     struct count_value brace_rows, days;
 };
 struct work {

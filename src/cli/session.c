@@ -58,12 +58,18 @@ static const char *beside(struct arena *arena, const char *job_file, const char 
     return arena_printf(arena, "%.*s%s", (int)(slash - job_file + 1), job_file, path);
 }
 
+/* After a stop nothing was designed: notes on a design tried on the way would mislead. */
+static bool is_of_no_design(const struct session *session, const struct diag *diag)
+{
+    return !session->outcome && (diag->code == DIAG_S002 || diag->code == DIAG_S003 || diag->code == DIAG_S004);
+}
+
 static void show_messages(struct session *session, const struct options *options)
 {
     diag_sort(&session->diags);
     for (size_t i = 0; i < session->diags.count; i++) {
         const struct diag *diag = &session->diags.item[i];
-        if (diag->acknowledged || (options->quiet && diag->class == DIAG_NOTE))
+        if (diag->acknowledged || is_of_no_design(session, diag) || (options->quiet && diag->class == DIAG_NOTE))
             continue;
         fputs(diag_line(session->arena, diag), stderr);
         fputc('\n', stderr);

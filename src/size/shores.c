@@ -141,7 +141,7 @@ static void check_stud(struct sizing *s, struct shore_design *sd, const struct l
     struct wood_post stud = stud_of(sd);
     struct wood_post_rating rating = wood_post_rate(&stud, cd);
     struct check worst = {0}, plate = {0};
-    const struct member *plate_of = plate_member(s, NULL);
+    const struct member *plate_of = sd->plate;
     for (size_t i = 0; i < s->combo_count; i++) {
         const struct combination *combo = &s->combo[i];
         if (!combo_applies(combo, lb))
@@ -152,7 +152,7 @@ static void check_stud(struct sizing *s, struct shore_design *sd, const struct l
         check.combination = combo->name;
         check.note = stud_note(s, sd, &rating, cd);
         check_worse(&worst, check);
-        if (!plate_of)
+        if (!plate_of || !plate_of->values)
             continue;
         check = check_of("shore plate", "NDS 2018 3.10.2", demand / wood_area(&stud.piece), plate_of->values->fc_perp,
                          "psi");
@@ -196,6 +196,7 @@ void shores_size(struct sizing *s)
         const struct shore *shore = &s->job->shores[i];
         sd->shore = shore;
         sd->member = member_named(s, &shore->studs, &shore->head, KIND_SHORE);
+        sd->plate = shore->plates.at ? member_named(s, &shore->plates, &shore->head, KIND_SHORE) : sd->member;
         sd->length = shore_length(s, shore);
         sd->height = shore->height.length;
         sd->spacing = shore->spacing.length > 0 ? shore->spacing.length : 16 * LENGTH_INCH;

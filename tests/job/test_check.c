@@ -255,8 +255,8 @@ static void rules_of_roofs_and_loads(void **state)
         {"[shore A]\nholds = joists east, joists west\n",
          "[shore A]\nholds = joists east, joists west\n[shore B]\nholds = nothing\nstuds = SPF-STUD-2X4\nheight = 7 "
          "ft\nstands on = slab\ndays = 3\n[shore C]\nholds = joists west\n",
-         "job.ini:90:1: stop[K004]: [shore A] needs 'studs': catalog code of its studs, plates and braces; it needs "
-         "stock lengths for all of them; write 'studs = SPF2-2X4'\n"
+         "job.ini:90:1: stop[K004]: [shore A] needs 'studs': catalog code of its studs; write 'studs = "
+         "SPF-STUD-2X4'\n"
          "job.ini:90:1: stop[K004]: [shore A] needs 'height': length of its studs; write 'height = 7 ft 8 in'\n"
          "job.ini:90:1: stop[K004]: [shore A] needs 'days': how long it stands; up to 7 days count as construction "
          "load; write 'days = 5'\n"

@@ -182,6 +182,7 @@ static inline void house_supports(struct house *house)
                                                      .nails = 22};
     house->shore_design[0] = (struct shore_design){.shore = &house->shore[0],
                                                    .member = &house->member[SPF_2X4],
+                                                   .plate = &house->member[SPF_2X4],
                                                    .length = INCHES(200),
                                                    .height = INCHES(93),
                                                    .spacing = INCHES(16),
