@@ -34,7 +34,7 @@ def raised(cell, kind):
     old = Decimal(repr(float(cell.value)))
     if "%" in cell.number_format:
         # A point of spare may stay within the packs that are bought anyway.
-        new = old + (Decimal("0.6") if kind == "spare" else Decimal("0.01"))
+        new = old + (Decimal("19") if kind == "spare" else Decimal("0.01"))
         return float(new), plain(new * 100) + " %"
     new = (old * Decimal("1.01")).quantize(Decimal("0.0001")) if old else Decimal("25")
     return float(new), plain(new)
@@ -84,15 +84,15 @@ def labor_changes(book):
 
 
 def spare_change(book):
-    """The first line of the order that has no spare gets some; its item must stand there once."""
+    """The first line of the order without spare gets so much that more packs are needed; its item stands there once."""
     sheet = book["Order"]
     item, spare = column(sheet, "Item"), column(sheet, "Spare")
     items = [sheet.cell(row, item).value for row in range(FIRST_ROW, sheet.max_row + 1)]
     for row in range(FIRST_ROW, sheet.max_row + 1):
         cell = sheet.cell(row, spare)
         if cell.data_type == "n" and cell.value == 0 and items.count(sheet.cell(row, item).value) == 1:
-            line = f"order spare\t{sheet.cell(row, item).value}\t\t\t\t\t30 %"
-            return [Change("Order", cell.coordinate, 0.3, line)]
+            line = f"order spare\t{sheet.cell(row, item).value}\t\t\t\t\t1900 %"
+            return [Change("Order", cell.coordinate, 19.0, line)]
     return []
 
 
