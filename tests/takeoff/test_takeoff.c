@@ -146,6 +146,20 @@ static void shore_lumber(void **state)
     assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.5, "SPF2-2X4");
 }
 
+/* Plates of another member, 3 in thick: 93 - 2 x 3 = 87 for the studs, which keep their own wood. */
+static void plates_of_other_wood(void **state)
+{
+    struct house *house = house_new(*state);
+    struct member plate = house->member[DFL_2X10];
+    plate.ply_width = INCHES(3);
+    house->shore_design[0].plate = &plate;
+    const struct takeoff *takeoff = house_count(house);
+    assert_pieces(takeoff, "shores/S1/studs", 14, 87, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/plates", 4, 100, "DFL2-2X10");
+    assert_pieces(takeoff, "shores/S1/brace rows", 2, 100, "DFL2-2X10");
+    assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.5, "DFL2-2X10");
+}
+
 /* 12 ft go in one piece, a sixteenth more in two of 6 ft 1/16 in; no brace row, no line. */
 static void plates_no_longer_than_twelve_feet(void **state)
 {
@@ -248,6 +262,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(ply_fasteners_in_the_pattern, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_pattern_counts_nothing_and_says_so, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_lumber, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(plates_of_other_wood, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plates_no_longer_than_twelve_feet, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(what_cannot_be_counted_is_noted, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(existing_and_dropped_beams, support_setup, support_teardown),
