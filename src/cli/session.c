@@ -16,12 +16,12 @@ enum exit_status exit_worse(enum exit_status a, enum exit_status b)
 
 void say(const char *format, ...)
 {
+    fputs("sawbill: ", stderr);
     va_list args;
     va_start(args, format);
-    fputs("sawbill: ", stderr);
     vfprintf(stderr, format, args);
-    fputc('\n', stderr);
     va_end(args);
+    fputc('\n', stderr);
 }
 
 char *read_file(struct arena *arena, const char *file, size_t *length)

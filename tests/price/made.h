@@ -66,7 +66,7 @@ static inline struct made *made_new(struct arena *arena)
 
 static inline void made_rates(struct made *made, enum method method, double overhead, double contingency, double profit)
 {
-    made->job.bid.method.choice = method;
+    made->job.bid.method.choice = (int)method;
     made->job.bid.overhead = written_percent(made, overhead);
     made->job.bid.contingency = written_percent(made, contingency);
     made->job.bid.profit = written_percent(made, profit);

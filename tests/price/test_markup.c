@@ -83,7 +83,7 @@ static struct made *tax_job(struct arena *arena, enum tax_mode mode)
     struct made *made = made_new(arena);
     made_rates(made, METHOD_COMPOUND, 50, 0, 0);
     made->job.bid.tax = written_percent(made, 7);
-    made->job.bid.tax_mode.choice = mode;
+    made->job.bid.tax_mode.choice = (int)mode;
     made_supplier(made, "yard", 0, -1);
     made_price(made, "wood", "each", 1, 4000, "yard");
     made_item(made, "wood/all", "wood", 1);
