@@ -1,56 +1,5 @@
 /* The sample jobs through every stage, in both spellings. */
-#include <string.h>
-
-#include "support.h"
-#include "sawbill/report.h"
-#include "sawbill/text.h"
-
-#define JOBS     SOURCE_DIR "/jobs/"
-#define CATALOGS SOURCE_DIR "/catalogs"
-
-static const char *const samples[] = {"parlor", "attic", "two-beams"};
-enum { SAMPLES = sizeof samples / sizeof samples[0] };
-
-struct result {
-    struct entries entries;
-    const struct job *job;
-    const struct catalog *catalog;
-    const struct outcome *outcome;
-    struct diags diags;
-};
-
-static char *read_sample(struct arena *arena, const char *name)
-{
-    FILE *in = fopen(arena_printf(arena, JOBS "%s", name), "rb");
-    assert_non_null(in);
-    struct buffer text = {.arena = arena};
-    char part[4096];
-    for (size_t got; (got = fread(part, 1, sizeof part, in)) > 0;)
-        buffer_add_n(&text, part, got);
-    assert_int_equal(ferror(in), 0);
-    fclose(in);
-    assert_non_null(text.text);
-    return text.text;
-}
-
-static struct result *run_text(struct arena *arena, const char *name, const char *text)
-{
-    struct result *result = arena_alloc(arena, sizeof *result);
-    result->diags.arena = arena;
-    entries_read(arena, name, text, strlen(text), &result->entries, &result->diags);
-    result->job = job_check(arena, name, &result->entries, &result->diags);
-    result->catalog = catalog_read(arena, CATALOGS, NULL, &result->diags);
-    if (diag_count(&result->diags, DIAG_STOP) == 0) {
-        result->outcome = plan_job(arena, result->job, result->catalog, &result->diags);
-        job_acknowledge(result->job, &result->diags);
-    }
-    return result;
-}
-
-static struct result *run_sample(struct arena *arena, const char *name)
-{
-    return run_text(arena, name, read_sample(arena, name));
-}
+#include "samples.h"
 
 /* Every sample in both spellings, run once for all tests: [sample][0 INI, 1 JSON]. */
 struct runs {
@@ -95,16 +44,6 @@ static void assert_clean(struct arena *arena, const struct result *result, const
     print_error("%s:\n", name);
     show_messages(arena, result);
     fail();
-}
-
-static struct report report_of(const struct result *result)
-{
-    return (struct report){.job = result->job,
-                           .catalog = result->catalog,
-                           .outcome = result->outcome,
-                           .diags = &result->diags,
-                           .job_file = "sample",
-                           .signable = true};
 }
 
 static void samples_are_answered_and_hold(void **state)
