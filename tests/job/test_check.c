@@ -257,7 +257,8 @@ static void rules_of_roofs_and_loads(void **state)
          "ft\nstands on = slab\ndays = 3\n[shore C]\nholds = joists west\n",
          "job.ini:90:1: stop[K004]: [shore A] needs 'studs': catalog code of its studs; write 'studs = "
          "SPF-STUD-2X4'\n"
-         "job.ini:90:1: stop[K004]: [shore A] needs 'height': length of its studs; write 'height = 7 ft 8 in'\n"
+         "job.ini:90:1: stop[K004]: [shore A] needs 'height': from the floor to what the shore holds, plates "
+         "included; write 'height = 7 ft 8 in'\n"
          "job.ini:90:1: stop[K004]: [shore A] needs 'days': how long it stands; up to 7 days count as construction "
          "load; write 'days = 5'\n"
          "job.ini:90:1: ask[Q009]: what does [shore A] stand on, and what is below that floor? write 'stands on' in "
