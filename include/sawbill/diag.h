@@ -1,7 +1,7 @@
 /* Messages to the user.  All faults of a run are collected, then shown in order of place.
  *
- * A user's mistake is a message and the work goes on to find more; an internal failure is a status
- * code (enum status) that goes straight up. */
+ * A user's mistake is a message and the work goes on to find more; an internal failure is a status that goes straight
+ * up. */
 #ifndef SAWBILL_DIAG_H
 #define SAWBILL_DIAG_H
 
@@ -56,6 +56,9 @@ const char *diag_class_name(enum diag_class class); /* "stop", "ask", "note" */
 void diag_add(struct diags *diags, enum diag_code code, const struct place *at, const char *format, ...)
     __attribute__((format(printf, 4, 5)));
 size_t diag_count(const struct diags *diags, enum diag_class class); /* without acknowledged ones */
+bool diag_has_stop(const struct diags *diags);
+/* An empty list for the messages of a trial, to be kept from the user's. */
+struct diags diag_scratch(struct arena *arena, const struct diags *real);
 /* Stable order: file, line, column, then as added. */
 void diag_sort(struct diags *diags);
 /* "porch.ini:14:1: stop[K001]: unknown key ..." */

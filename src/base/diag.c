@@ -107,6 +107,16 @@ size_t diag_count(const struct diags *diags, enum diag_class class)
     return count;
 }
 
+bool diag_has_stop(const struct diags *diags)
+{
+    return diag_count(diags, DIAG_STOP) > 0;
+}
+
+struct diags diag_scratch(struct arena *arena, const struct diags *real)
+{
+    return (struct diags){.arena = arena, .assume = real->assume};
+}
+
 /* Two sorted runs become one; of equals the left one goes first. */
 static void merge(const struct diag *from, struct diag *to, size_t left, size_t middle, size_t right)
 {

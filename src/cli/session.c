@@ -78,7 +78,7 @@ static void show_messages(struct session *session, const struct options *options
 
 static bool stopped(const struct session *session)
 {
-    return diag_count(&session->diags, DIAG_STOP) > 0;
+    return diag_has_stop(&session->diags);
 }
 
 static void run_stages(struct session *session, const char *text, size_t length)

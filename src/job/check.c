@@ -278,7 +278,7 @@ struct job *job_check(struct arena *arena, const char *file, const struct entrie
 {
     struct job *job = check_list(arena, file, entries, diags);
     struct checker checker = {.arena = arena, .file = file, .entries = &job->entries, .job = job, .diags = diags};
-    if (diag_count(diags, DIAG_STOP) == 0)
+    if (!diag_has_stop(diags))
         alternates_check(&checker);
     job_acknowledge(job, diags);
     return job;

@@ -41,21 +41,16 @@ static bool keeps_catalogs(const struct job *job, const struct job *other)
            same_text(job->facts.shop_stock.text, other->facts.shop_stock.text);
 }
 
-static bool has_stop(const struct diags *diags)
-{
-    return diag_count(diags, DIAG_STOP) > 0;
-}
-
 /* The run with the alternate's settings, or NULL. */
 static struct run *run_one(struct arena *arena, const struct job *job, const struct catalog *catalog,
                            const struct alternate *alternate, struct diags *scratch)
 {
     struct entries entries = entries_with(arena, &job->entries, alternate);
     const struct job *other = job_check(arena, job->file, &entries, scratch);
-    if (!has_stop(scratch) && !keeps_catalogs(job, other))
+    if (!diag_has_stop(scratch) && !keeps_catalogs(job, other))
         diag_add(scratch, DIAG_K013, &alternate->head.at,
                  "an alternate cannot bring other catalogs or another shop stock: price that as a job of its own");
-    return has_stop(scratch) ? NULL : plan_members(arena, other, catalog, scratch)->run;
+    return diag_has_stop(scratch) ? NULL : plan_members(arena, other, catalog, scratch)->run;
 }
 
 void plan_alternates(struct arena *arena, const struct job *job, const struct catalog *catalog, struct outcome *outcome,
@@ -67,14 +62,14 @@ void plan_alternates(struct arena *arena, const struct job *job, const struct ca
     for (size_t i = 0; i < job->alternate_count; i++) {
         struct alternate_price *price = &outcome->alternate[i];
         price->alternate = &job->alternates[i];
-        struct diags scratch = scratch_diags(arena, diags);
+        struct diags scratch = diag_scratch(arena, diags);
         struct run *run = run_one(arena, job, catalog, price->alternate, &scratch);
         if (run && run->internal_failure) {
             outcome->run = run;
             return;
         }
         size_t asks = pass_on(&scratch, head_name(arena, KIND_ALTERNATE, &price->alternate->head), diags);
-        if (!run || !run->estimate || has_stop(&scratch))
+        if (!run || !run->estimate || diag_has_stop(&scratch))
             continue;
         price->price = run->estimate->price;
         price->difference = price->price - base;

@@ -48,7 +48,7 @@ static void try_on(const struct trials *trials, const struct candidate *candidat
 
 static void size_trial(const struct trials *trials, struct trial *trial)
 {
-    struct diags scratch = scratch_diags(trials->arena, trials->real);
+    struct diags scratch = diag_scratch(trials->arena, trials->real);
     try_on(trials, trial->candidate);
     const struct design *design = size_job(trials->arena, trials->job, trials->catalog, trials->selection, &scratch);
     for (size_t i = 0; i < scratch.count; i++)
@@ -141,7 +141,7 @@ static void judge_questions(const struct trials *trials)
 /* The whole job with it.  Returns a run whose cut plan was rejected, else NULL. */
 static struct run *price_trial(const struct trials *trials, struct trial *trial)
 {
-    struct diags scratch = scratch_diags(trials->arena, trials->real);
+    struct diags scratch = diag_scratch(trials->arena, trials->real);
     struct candidate *candidate = trial->candidate;
     try_on(trials, candidate);
     struct run *run = run_job(trials->arena, trials->job, trials->catalog, trials->selection, &scratch);

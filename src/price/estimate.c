@@ -23,13 +23,13 @@ static void add_labor(struct estimate *estimate)
     }
 }
 
-static void add_order(struct estimate *estimate, const struct order *order)
+static void add_order(struct arena *arena, struct estimate *estimate, const struct order *order)
 {
     for (size_t i = 0; i < order->count; i++) {
         const struct order_line *bought = &order->line[i];
         struct estimate_line *line =
             add_line(estimate, bought->id, bought->what, bought->class, FROM_ORDER, i, bought->total);
-        line->unit = bought->unit;
+        line->unit = order_unit(arena, bought);
         line->count = bought->packs;
         line->price = bought->shop ? bought->shop->book_value
                                    : (bought->cut_charge ? bought->price->cut_charge : bought->price->price);
@@ -109,7 +109,7 @@ static struct estimate *price_at(struct arena *arena, const struct job *job, con
     size_t most = takeoff->count + order->count + 2 * order->supplier_count;
     estimate->line = arena_array(arena, most, sizeof *estimate->line);
     add_labor(estimate);
-    add_order(estimate, order);
+    add_order(arena, estimate, order);
     for (size_t i = 0; i < order->supplier_count; i++)
         add_supplier(arena, estimate, &order->supplier[i], i);
     add_own_prices(estimate, takeoff);
@@ -125,7 +125,7 @@ struct estimate *price_job(struct arena *arena, const struct job *job, const str
     struct estimate *estimate = price_at(arena, job, takeoff, order, catalog, PACE_LIKELY, diags);
     estimate->low_price = estimate->high_price = estimate->price;
     if (job->facts.status.choice == STATUS_BUDGET) {
-        struct diags scratch = scratch_diags(arena, diags); /* the same messages again */
+        struct diags scratch = diag_scratch(arena, diags); /* the same messages again */
         estimate->low_price = price_at(arena, job, takeoff, order, catalog, PACE_LOW, &scratch)->price;
         estimate->high_price = price_at(arena, job, takeoff, order, catalog, PACE_HIGH, &scratch)->price;
     }

@@ -36,6 +36,15 @@ static bool sold_in_packs(const struct order_line *line)
     return line->price && !line->cut_charge && line->price->increment == 0;
 }
 
+const char *order_unit(struct arena *arena, const struct order_line *line)
+{
+    decimal_t pack = sold_in_packs(line) ? line->price->pack : 0;
+    if (pack <= 0 || pack == DECIMAL_ONE)
+        return line->unit;
+    const char *unit = name_same(line->unit, "each") ? "" : line->unit;
+    return arena_printf(arena, "pack of %s%s%s", decimal_text(arena, pack), *unit ? " " : "", unit);
+}
+
 static bool taxable_class(enum cost_class class)
 {
     return class == CLASS_MATERIALS || class == CLASS_RENTALS || class == CLASS_ALLOWANCES;

@@ -117,7 +117,7 @@ static char *joined(struct arena *arena, const struct need *need, bool ids)
     struct buffer text = {.arena = arena};
     for (size_t i = 0; i < need->count; i++) {
         const char *word = ids ? need->line[i]->id : need->line[i]->what;
-        bool seen = !word || (!ids && name_same(word, need->line[i]->item)); /* a code is no word for it */
+        bool seen = !word || (!ids && !strcmp(word, need->line[i]->item)); /* a code is no word for it */
         for (size_t j = 0; j < i && !seen; j++) {
             const char *before = ids ? need->line[j]->id : need->line[j]->what;
             seen = before && !strcmp(word, before);
@@ -169,7 +169,7 @@ static const char *row_id(struct arena *arena, const struct takeoff_line *line)
 static const char *item_text(struct arena *arena, const struct catalog *catalog, const struct need *need)
 {
     const char *item = need->line[0]->item, *what = catalog_what(catalog, item);
-    if (name_same(what, item))
+    if (!strcmp(what, item))
         what = joined(arena, need, false);
     return what[0] ? what : item;
 }

@@ -110,7 +110,7 @@ static struct run *choose_all(struct arena *arena, const struct job *job, const 
                               const struct choices *choices, struct diags *diags)
 {
     if (choices->count > 1) {
-        struct diags scratch = scratch_diags(arena, diags);
+        struct diags scratch = diag_scratch(arena, diags);
         struct run *failed = choose_round(arena, job, catalog, choices, &scratch);
         if (failed)
             return failed;
@@ -134,7 +134,7 @@ struct outcome *plan_members(struct arena *arena, const struct job *job, const s
 {
     struct outcome *outcome = arena_alloc(arena, sizeof *outcome);
     struct choices choices = list_choices(arena, job, catalog, diags);
-    if (diag_count(diags, DIAG_STOP) > 0)
+    if (diag_has_stop(diags))
         return outcome;
     outcome->run = choose_all(arena, job, catalog, &choices, diags);
     gather_candidates(arena, &choices, outcome);
@@ -146,7 +146,7 @@ struct outcome *plan_members(struct arena *arena, const struct job *job, const s
 struct outcome *plan_job(struct arena *arena, const struct job *job, const struct catalog *catalog, struct diags *diags)
 {
     struct outcome *outcome = plan_members(arena, job, catalog, diags);
-    if (outcome->run && outcome->run->estimate && !outcome->run->internal_failure && diag_count(diags, DIAG_STOP) == 0)
+    if (outcome->run && outcome->run->estimate && !outcome->run->internal_failure && !diag_has_stop(diags))
         plan_alternates(arena, job, catalog, outcome, diags);
     return outcome;
 }

@@ -64,7 +64,5 @@ struct outcome *plan_members(struct arena *arena, const struct job *job, const s
                              struct diags *diags);
 void plan_alternates(struct arena *arena, const struct job *job, const struct catalog *catalog, struct outcome *outcome,
                      struct diags *diags);
-/* Messages of a trial run, kept from the user's. */
-struct diags scratch_diags(struct arena *arena, const struct diags *real);
 
 #endif

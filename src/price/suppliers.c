@@ -52,11 +52,6 @@ static void judge_suppliers(const struct buying *buying, size_t count, unsigned 
     }
 }
 
-static bool has_stop(const struct diags *diags)
-{
-    return diag_count(diags, DIAG_STOP) > 0;
-}
-
 /* false: a stop, or a plan that its verifier rejects. */
 static bool plan_cuts(const struct buying *buying, const struct catalog *view, struct purchase *purchase,
                       struct diags *diags)
@@ -68,7 +63,7 @@ static bool plan_cuts(const struct buying *buying, const struct catalog *view, s
     purchase->plans = arena_array(arena, count, sizeof(struct cut_plan *));
     for (size_t i = 0; i < count; i++) {
         struct cut_plan *plan = cut_solve(arena, &problem[i], NULL, diags);
-        if (!plan || has_stop(diags))
+        if (!plan || diag_has_stop(diags))
             continue;
         const char *wrong = cut_verify(&problem[i], plan);
         if (wrong) {
@@ -78,7 +73,7 @@ static bool plan_cuts(const struct buying *buying, const struct catalog *view, s
         }
         purchase->plans[purchase->plan_count++] = plan;
     }
-    return !has_stop(diags);
+    return !diag_has_stop(diags);
 }
 
 static void add_up(struct purchase *purchase)
@@ -107,7 +102,7 @@ static bool buy_from(const struct buying *buying, unsigned long closed, struct p
         return false;
     purchase->order =
         order_job(buying->arena, run->job, view, run->takeoff, purchase->plans, purchase->plan_count, diags);
-    if (has_stop(diags))
+    if (diag_has_stop(diags))
         return false;
     add_up(purchase);
     return true;
@@ -136,7 +131,7 @@ static void try_sets(const struct buying *buying, unsigned long free_ones, struc
 {
     for (unsigned long closed = free_ones; closed && !buying->run->internal_failure;
          closed = (closed - 1) & free_ones) {
-        struct diags scratch = scratch_diags(buying->arena, buying->diags);
+        struct diags scratch = diag_scratch(buying->arena, buying->diags);
         struct purchase trial;
         if (buy_from(buying, closed, &trial, &scratch) && better(&trial, best))
             *best = trial;
@@ -166,7 +161,7 @@ bool buy_job(struct arena *arena, struct run *run, struct diags *diags)
     size_t count = run->catalog->supplier_count < bits ? run->catalog->supplier_count : bits;
     unsigned long useful = 0, forced = 0;
     struct purchase all;
-    struct diags scratch = scratch_diags(arena, diags);
+    struct diags scratch = diag_scratch(arena, diags);
     if (!buy_from(&buying, run->catalog->closed, &all, &scratch)) {
         struct purchase again; /* for its messages */
         if (!run->internal_failure)
