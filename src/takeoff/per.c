@@ -255,14 +255,14 @@ static decimal_t count_footing_volume(const struct counting *counting, const cha
 {
     (void)finish;
     wide_t sum = 0;
-    /* In 1/1000 ft a side, so that the product fits whatever the size. */
-    const length_t mil = LENGTH_FOOT / 1000;
-    const wide_t cubic_foot = 1000000000;
+    /* In 1/8,128 in a side: sixty-fourths and millimeters stay whole, and the product fits whatever the size. */
+    const length_t step = LENGTH_INCH / 8128;
+    const wide_t foot = LENGTH_FOOT / step, cubic_foot = foot * foot * foot;
     for (size_t i = 0; i < counting->job->footing_count; i++) {
         const struct footing *footing = &counting->job->footings[i];
         if (footing->status.choice == NE_NEW)
-            sum +=
-                (wide_t)(footing->size.length / mil) * (footing->size.length / mil) * (footing->thickness.length / mil);
+            sum += (wide_t)(footing->size.length / step) * (footing->size.length / step) *
+                   (footing->thickness.length / step);
     }
     return hundredths(sum, cubic_foot);
 }

@@ -64,6 +64,19 @@ static void every_word_counts(void **state)
     }
 }
 
+/* Two footings 26 in square and 12 in thick: 2 x 26 x 26 x 12 / 1,728 = 9.389 cu ft, by hand. */
+static void odd_inches_of_concrete_are_not_lost(void **state)
+{
+    struct house *house = house_new(*state);
+    for (size_t i = 0; i < COUNT_OF(house->footing); i++) {
+        house->footing[i].status.choice = NE_NEW;
+        house->footing[i].size.length = 26 * LENGTH_INCH;
+        house->footing[i].thickness.length = 12 * LENGTH_INCH;
+    }
+    add_part(house, "footing", "cubic foot of footing", "CONCRETE", DECIMAL_ONE);
+    assert_int_equal(line_of(house_count(house), "assembly/footing/CONCRETE")->count, 939 * DECIMAL_ONE / 100);
+}
+
 /* No word of the catalogs is without a function here, and each is tested above. */
 static void no_word_is_forgotten(void **state)
 {
@@ -165,6 +178,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(every_word_counts, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(odd_inches_of_concrete_are_not_lost, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_word_is_forgotten, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(parts_are_multiplied_and_rounded, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(ids_stay_unique, support_setup, support_teardown),
