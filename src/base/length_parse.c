@@ -4,6 +4,7 @@
 
 #include "letters.h"
 #include "numeral.h"
+#include "sawbill/wide.h"
 
 enum { PLAIN_SIZE = 160 };
 

@@ -5,6 +5,7 @@
 
 #include "letters.h"
 #include "numeral.h"
+#include "sawbill/wide.h"
 
 enum { PLACES = 4 };
 

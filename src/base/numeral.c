@@ -3,6 +3,7 @@
 #include <stddef.h>
 
 #include "letters.h"
+#include "sawbill/wide.h"
 
 enum { DIGITS_MOST = 18 };
 

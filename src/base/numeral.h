@@ -7,8 +7,6 @@
 
 #include "sawbill/arena.h"
 
-__extension__ typedef __int128 wide_t;
-
 /* An unsigned decimal: mantissa / 10^places, at most 18 digits. */
 struct numeral {
     int64_t mantissa;
@@ -22,9 +20,6 @@ int64_t power_of_ten(int exponent); /* 0 to 18 */
 const char *numeral_read(const char **at, bool commas, struct numeral *out);
 /* mantissa / 10^places in units of 1/10^steps; false when it does not fit in `steps` places or is beyond `most`. */
 bool numeral_scale(struct numeral numeral, int steps, int64_t most, int64_t *out);
-
-/* Quotient rounded half away from zero; divisor > 0. */
-wide_t divide_round(wide_t value, wide_t divisor);
 
 /* value / 10^steps with at least `least` places, further ones only as far as they are not zero; with `commas`,
  * thousands are set apart. */

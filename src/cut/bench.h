@@ -4,9 +4,6 @@
 
 #include "sawbill/cut.h"
 
-/* Products of money and lengths do not fit 64 bits. */
-__extension__ typedef __int128 wide_t;
-
 /* Kerf vanishes exactly: pieces p1..pn fit a usable length U if p1 + .. + pn + (n - 1) kerf <= U, which is the same as
  * (p1 + kerf) + .. + (pn + kerf) <= U + kerf.  So each item has size p + kerf and each choice has room U + kerf. */
 struct item {

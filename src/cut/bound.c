@@ -5,6 +5,7 @@
  * limited supply, a stick of that stock may hold more than it costs: supply x that surplus is taken off.  Values are in
  * 1/65,536 of the money unit, rounded down. */
 #include "bench.h"
+#include "sawbill/wide.h"
 
 #define SCALE ((wide_t)65536)
 

@@ -1,5 +1,6 @@
 /* First drafts: decreasing orders over every stock, and greedy filling by the price of a used length. */
 #include "bench.h"
+#include "sawbill/wide.h"
 
 enum fit { FIT_FIRST, FIT_BEST, FIT_COUNT };
 /* Greedy filling walks all items once a stock and stick: beyond this many items it is left out. */

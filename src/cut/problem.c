@@ -1,6 +1,7 @@
 /* Cutting problems out of a takeoff: the pieces of one member, and every way to buy a stick of it. */
 #include "bench.h"
 #include "sawbill/text.h"
+#include "sawbill/wide.h"
 
 /* By-the-foot rows become one stock a step; a row with more steps than this is offered in coarser ones. */
 enum { MOST_STEPS_OF_ROW = 512 };
@@ -42,7 +43,7 @@ static void add_stock(struct arena *arena, struct cut_problem *problem, size_t *
 /* Half away from zero, to the money unit (not to the cent: the order rounds its line once). */
 static money_t share(money_t price, int64_t part, int64_t whole)
 {
-    return (money_t)(((wide_t)price * part * 2 + whole) / ((wide_t)whole * 2));
+    return (money_t)divide_round((wide_t)price * part, whole);
 }
 
 /* A stick sold in packs costs its part of the pack here; the order buys whole packs. */

@@ -1,6 +1,7 @@
 /* Depth-first search over all plans of a small problem: it finds what the drafts missed, and when it ends within its
  * limit of steps the best plan is the optimum. */
 #include "bench.h"
+#include "sawbill/wide.h"
 
 enum { MOST_ITEMS = 40, MOST_STEPS = 60000, MOST_TIE_STEPS = 5000 };
 

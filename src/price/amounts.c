@@ -1,7 +1,6 @@
 /* Amounts that stay within MONEY_MOST: one that does not fit is held there, and price_job() stops on it. */
 #include "price_internal.h"
-
-__extension__ typedef __int128 wide_t; /* products of two 64-bit numbers, exact */
+#include "sawbill/wide.h"
 
 enum { SHEET_PLACES = 100000000 }; /* the 8 decimals of ROUND(..., 8) */
 
@@ -10,33 +9,6 @@ static money_t held(wide_t amount)
     if (amount > MONEY_MOST)
         return MONEY_MOST;
     return amount < -MONEY_MOST ? -MONEY_MOST : (money_t)amount;
-}
-
-/* a / b, half away from zero; b > 0. */
-static wide_t divide_round(wide_t a, wide_t b)
-{
-    return a < 0 ? -((-2 * a + b) / (2 * b)) : (2 * a + b) / (2 * b);
-}
-
-static money_t to_cent(wide_t product, wide_t whole)
-{
-    wide_t cents = divide_round(product, whole * MONEY_CENT);
-    return cents > MONEY_MOST || cents < -MONEY_MOST ? held(cents) : held(cents * MONEY_CENT);
-}
-
-money_t price_times(money_t each, decimal_t count)
-{
-    return to_cent((wide_t)each * count, DECIMAL_ONE);
-}
-
-money_t price_percent(money_t value, percent_t percent)
-{
-    return to_cent((wide_t)value * percent, PERCENT_WHOLE);
-}
-
-money_t price_over_rest(money_t value, percent_t percent)
-{
-    return to_cent((wide_t)value * PERCENT_WHOLE, PERCENT_WHOLE - percent);
 }
 
 money_t price_sum(money_t a, money_t b)

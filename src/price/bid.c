@@ -5,7 +5,7 @@ static money_t shown_tax(const struct order *order, const struct estimate *estim
 {
     money_t tax = 0;
     if (estimate->tax_mode == TAX_ON_PRICE)
-        return price_percent(estimate->before_tax, estimate->tax_rate);
+        return money_percent(estimate->before_tax, estimate->tax_rate);
     if (estimate->tax_mode == TAX_ON_MATERIALS_SHOWN)
         for (size_t i = 0; i < order->supplier_count; i++)
             tax = price_sum(tax, order->supplier[i].tax);
@@ -27,7 +27,7 @@ static void add_draws(struct arena *arena, const struct job *job, struct estimat
         }
         shares += draw.percent;
         bool last = i + 1 == texts->count;
-        draw.amount = last ? left : price_percent(estimate->price, draw.percent);
+        draw.amount = last ? left : money_percent(estimate->price, draw.percent);
         left -= draw.amount;
         estimate->draw[estimate->draw_count++] = draw;
         if (last && shares != PERCENT_WHOLE)

@@ -70,7 +70,7 @@ static void add_own_prices(struct estimate *estimate, const struct takeoff *take
             continue;
         enum cost_class class = class_or(from->class, from->is == LINE_SUB ? CLASS_SUBS : CLASS_MATERIALS);
         struct estimate_line *line =
-            add_line(estimate, from->id, from->what, class, FROM_JOB, i, price_times(from->price, from->count));
+            add_line(estimate, from->id, from->what, class, FROM_JOB, i, money_times(from->price, from->count));
         line->unit = from->unit;
         line->count = from->count;
         line->price = from->price;

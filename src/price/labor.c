@@ -4,15 +4,15 @@
 /* hours = max(ROUND(count x hours each, 2), least). */
 static decimal_t hours_of(const struct labor_line *line)
 {
-    decimal_t hours = price_times(line->hours_each, line->count); /* the same steps, the same two places */
+    decimal_t hours = money_times(line->hours_each, line->count); /* the same steps, the same two places */
     return hours < line->least ? line->least : hours;
 }
 
 static void price_labor(struct labor_line *line)
 {
     line->hours = hours_of(line);
-    line->rate = price_percent(line->trade->wage, PERCENT_WHOLE + line->trade->burden);
-    line->total = price_times(line->rate, line->hours);
+    line->rate = money_percent(line->trade->wage, PERCENT_WHOLE + line->trade->burden);
+    line->total = money_times(line->rate, line->hours);
 }
 
 static decimal_t hours_at(const struct task *task, enum pace pace)

@@ -4,19 +4,19 @@
 
 static void by_compound(struct class_total *total)
 {
-    total->overhead = price_percent(total->direct, total->overhead_rate);
+    total->overhead = money_percent(total->direct, total->overhead_rate);
     money_t so_far = price_sum(total->direct, total->overhead);
-    total->contingency = price_percent(so_far, total->contingency_rate);
+    total->contingency = money_percent(so_far, total->contingency_rate);
     so_far = price_sum(so_far, total->contingency);
-    total->profit = price_percent(so_far, total->profit_rate);
+    total->profit = money_percent(so_far, total->profit_rate);
     total->price = price_sum(so_far, total->profit);
 }
 
 static void by_adding(struct class_total *total)
 {
-    total->overhead = price_percent(total->direct, total->overhead_rate);
-    total->contingency = price_percent(total->direct, total->contingency_rate);
-    total->profit = price_percent(total->direct, total->profit_rate);
+    total->overhead = money_percent(total->direct, total->overhead_rate);
+    total->contingency = money_percent(total->direct, total->contingency_rate);
+    total->profit = money_percent(total->direct, total->profit_rate);
     total->price = price_sum(price_sum(total->direct, total->overhead), price_sum(total->contingency, total->profit));
 }
 
@@ -24,16 +24,16 @@ static void by_adding(struct class_total *total)
 static void by_margin(struct class_total *total)
 {
     percent_t rates = total->overhead_rate + total->contingency_rate + total->profit_rate;
-    total->price = price_over_rest(total->direct, rates);
-    total->overhead = price_percent(total->price, total->overhead_rate);
-    total->contingency = price_percent(total->price, total->contingency_rate);
+    total->price = money_over_rest(total->direct, rates);
+    total->overhead = money_percent(total->price, total->overhead_rate);
+    total->contingency = money_percent(total->price, total->contingency_rate);
     total->profit = total->price - total->direct - total->overhead - total->contingency;
 }
 
 static void by_own(struct class_total *total, percent_t markup)
 {
     total->overhead_rate = markup;
-    total->overhead = price_percent(total->direct, markup);
+    total->overhead = money_percent(total->direct, markup);
     total->price = price_sum(total->direct, total->overhead);
 }
 

@@ -65,7 +65,7 @@ static void total_supplier(const struct order *order, struct supplier_total *tot
     total->tax_rate = total->supplier->has_tax ? total->supplier->tax : bid->tax.percent;
     if (bid->tax_mode.choice == TAX_ON_PRICE)
         total->tax_rate = 0;
-    total->tax = price_percent(total->taxable, total->tax_rate);
+    total->tax = money_percent(total->taxable, total->tax_rate);
 }
 
 void order_total(struct order *order, const struct job *job)
@@ -73,7 +73,7 @@ void order_total(struct order *order, const struct job *job)
     for (size_t i = 0; i < order->count; i++) {
         struct order_line *line = &order->line[i];
         line->packs = sold_in_packs(line) ? packs_for(line->net, line->spare, line->price->pack) : line->net;
-        line->total = price_times(unit_money(line), line->packs);
+        line->total = money_times(unit_money(line), line->packs);
     }
     for (size_t i = 0; i < order->supplier_count; i++)
         total_supplier(order, &order->supplier[i], &job->bid);

@@ -104,7 +104,7 @@ static struct offer best_offer(const struct catalog *catalog, const struct need 
             *unmet = offer.price;
             continue;
         }
-        offer.total = price_times(offer.price->price, packs_for(offer.net, spare, offer.price->pack));
+        offer.total = money_times(offer.price->price, packs_for(offer.net, spare, offer.price->pack));
         if (!best.price || offer.total < best.total)
             best = offer;
     }

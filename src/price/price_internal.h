@@ -4,14 +4,8 @@
 
 #include "sawbill/price.h"
 
-/* count x each, rounded to the cent; held at MONEY_MOST when it does not fit. */
-money_t price_times(money_t each, decimal_t count);
-/* a + b, held at MONEY_MOST.  Neither is beyond it. */
+/* a + b, held at MONEY_MOST. */
 money_t price_sum(money_t a, money_t b);
-/* value x percent, rounded to the cent, held at MONEY_MOST. */
-money_t price_percent(money_t value, percent_t percent);
-/* value / (100 % - percent), rounded to the cent, held at MONEY_MOST; percent below 100 %. */
-money_t price_over_rest(money_t value, percent_t percent);
 /* part / whole as a percentage, half away from zero; 0 when whole is 0. */
 percent_t price_share(money_t part, money_t whole);
 /* The percentage that holds for a class: its own key when written, else the general one. */

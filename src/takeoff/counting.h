@@ -4,9 +4,6 @@
 
 #include "sawbill/takeoff.h"
 
-/* Areas and volumes of exact lengths do not fit 64 bits. */
-__extension__ typedef __int128 wide_t;
-
 struct counting {
     struct arena *arena;
     const struct job *job;

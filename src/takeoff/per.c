@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "sawbill/text.h"
+#include "sawbill/wide.h"
 
 static const char FINISH_PREFIX[] = "square foot of ";
 

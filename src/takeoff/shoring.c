@@ -1,5 +1,6 @@
 /* Shore walls: studs between a bottom and a top plate, brace rows, diagonals. */
 #include "counting.h"
+#include "sawbill/wide.h"
 
 /* Longer sticks do not go up a stair or round a corner (common practice, no source). */
 #define LONGEST_PIECE (12 * LENGTH_FOOT)
