@@ -12,7 +12,7 @@ static const char FINISH_PREFIX[] = "square foot of ";
 static decimal_t hundredths(wide_t value, wide_t unit)
 {
     const wide_t hundredth = DECIMAL_ONE / 100;
-    return (decimal_t)((value * 200 + unit) / (unit * 2) * hundredth);
+    return (decimal_t)(divide_round(value * 100, unit) * hundredth);
 }
 
 static decimal_t feet(length_t length)
