@@ -1,5 +1,5 @@
 /* Cutting problems out of a takeoff: the pieces of one member, and every way to buy a stick of it. */
-#include "bench.h"
+#include "cut_internal.h"
 #include "sawbill/text.h"
 #include "sawbill/wide.h"
 

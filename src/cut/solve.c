@@ -2,7 +2,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "bench.h"
+#include "cut_internal.h"
 
 static const char *const PROVED = "proved optimal";
 static const char *const BEST = "best found";
@@ -71,21 +71,21 @@ static int compare_sticks(const void *left, const void *right)
     return (a->part_count < b->part_count) - (a->part_count > b->part_count);
 }
 
-static void fill_sticks(const struct bench *bench, const struct draft *draft, struct cut_plan *plan)
+static void fill_sticks(const struct prepared *prepared, const struct draft *draft, struct cut_plan *plan)
 {
     plan->stick_count = draft->bin_count;
-    plan->stick = arena_array(bench->arena, draft->bin_count, sizeof *plan->stick);
+    plan->stick = arena_array(prepared->arena, draft->bin_count, sizeof *plan->stick);
     for (size_t i = 0; i < draft->bin_count; i++)
-        plan->stick[i].stock = bench->choice[draft->bin[i].choice].stock;
-    for (size_t i = 0; i < bench->item_count; i++)
+        plan->stick[i].stock = prepared->choice[draft->bin[i].choice].stock;
+    for (size_t i = 0; i < prepared->item_count; i++)
         plan->stick[draft->bin_of[i]].part_count++;
     for (size_t i = 0; i < draft->bin_count; i++) {
-        plan->stick[i].part = arena_array(bench->arena, plan->stick[i].part_count, sizeof *plan->stick[i].part);
+        plan->stick[i].part = arena_array(prepared->arena, plan->stick[i].part_count, sizeof *plan->stick[i].part);
         plan->stick[i].part_count = 0;
     }
-    for (size_t i = 0; i < bench->item_count; i++) {
+    for (size_t i = 0; i < prepared->item_count; i++) {
         struct cut_stick *stick = &plan->stick[draft->bin_of[i]];
-        const struct cut_piece *piece = &bench->problem->piece[bench->item[i].piece];
+        const struct cut_piece *piece = &prepared->problem->piece[prepared->item[i].piece];
         stick->part[stick->part_count++] = (struct cut_part){piece->label, piece->length};
     }
 }
@@ -107,11 +107,11 @@ static void measure_stick(const struct cut_problem *problem, struct cut_stick *s
     plan->cost += stick->stock->cost;
 }
 
-static void finish(const struct bench *bench, const struct draft *draft, money_t bound, struct cut_plan *plan)
+static void finish(const struct prepared *prepared, const struct draft *draft, money_t bound, struct cut_plan *plan)
 {
-    fill_sticks(bench, draft, plan);
+    fill_sticks(prepared, draft, plan);
     for (size_t i = 0; i < plan->stick_count; i++)
-        measure_stick(bench->problem, &plan->stick[i], plan);
+        measure_stick(prepared->problem, &plan->stick[i], plan);
     if (plan->stick_count > 1)
         qsort(plan->stick, plan->stick_count, sizeof *plan->stick, compare_sticks);
     plan->bound = bound;
@@ -128,14 +128,14 @@ struct cut_plan *cut_solve(struct arena *arena, const struct cut_problem *proble
         at = &problem->at;
     if (report_too_long(arena, problem, at, diags))
         return plan;
-    struct bench *bench = bench_new(arena, problem);
-    struct draft *best = draft_new(bench);
-    pack_all(bench, best);
-    improve_pairs(bench, best);
-    money_t bound = bound_cost(bench);
-    bool proved = search_all(bench, best, bound);
+    struct prepared *prepared = problem_prepare(arena, problem);
+    struct draft *best = draft_new(prepared);
+    pack_all(prepared, best);
+    improve_pairs(prepared, best);
+    money_t bound = bound_cost(prepared);
+    bool proved = search_all(prepared, best, bound);
     if (best->whole) {
-        finish(bench, best, proved ? best->cost : bound, plan);
+        finish(prepared, best, proved ? best->cost : bound, plan);
         return plan;
     }
     diag_add(diags, DIAG_T001, at,

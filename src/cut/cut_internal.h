@@ -1,6 +1,6 @@
 /* Inside the cut stage: a problem made ready for search, and drafts of a plan.  The verifier does not include this. */
-#ifndef SAWBILL_CUT_BENCH_H
-#define SAWBILL_CUT_BENCH_H
+#ifndef SAWBILL_CUT_INTERNAL_H
+#define SAWBILL_CUT_INTERNAL_H
 
 #include "sawbill/cut.h"
 
@@ -15,7 +15,8 @@ struct choice {
     length_t room;
     int supply; /* 0: as many as wanted */
 };
-struct bench {
+/* The problem made ready for search. */
+struct prepared {
     struct arena *arena;
     const struct cut_problem *problem;
     struct item *item; /* longest first */
@@ -23,6 +24,7 @@ struct bench {
     struct choice *choice; /* by room, then cost */
     size_t choice_count;
 };
+/* A stick of a draft. */
 struct bin {
     size_t choice;
     length_t used;
@@ -40,28 +42,28 @@ enum { NO_CHOICE = -1 };
 
 /* Usable room of a stock, kerf added; shop stock has had its end trimmed before. */
 length_t stock_room(const struct cut_problem *problem, const struct cut_stock *stock);
-struct bench *bench_new(struct arena *arena, const struct cut_problem *problem);
+struct prepared *problem_prepare(struct arena *arena, const struct cut_problem *problem);
 /* Cheapest choice that holds `size` and is not used up, the longest among equals; NO_CHOICE when none. */
-long bench_cheapest(const struct bench *bench, const struct draft *draft, length_t size);
+long choice_cheapest(const struct prepared *prepared, const struct draft *draft, length_t size);
 
-struct draft *draft_new(const struct bench *bench);
-void draft_clear(const struct bench *bench, struct draft *draft);
-void draft_copy(const struct bench *bench, struct draft *to, const struct draft *from);
-size_t draft_open(const struct bench *bench, struct draft *draft, size_t choice);
-void draft_put(const struct bench *bench, struct draft *draft, size_t item, size_t bin);
+struct draft *draft_new(const struct prepared *prepared);
+void draft_clear(const struct prepared *prepared, struct draft *draft);
+void draft_copy(const struct prepared *prepared, struct draft *to, const struct draft *from);
+size_t draft_open(const struct prepared *prepared, struct draft *draft, size_t choice);
+void draft_put(const struct prepared *prepared, struct draft *draft, size_t item, size_t bin);
 /* Less cost, then fewer sticks, then the longer longest cutoff. */
-bool draft_better(const struct bench *bench, const struct draft *a, const struct draft *b);
+bool draft_better(const struct prepared *prepared, const struct draft *a, const struct draft *b);
 
 /* The first drafts: decreasing orders over every stock, and greedy filling by price per length. */
-void pack_all(const struct bench *bench, struct draft *best);
+void pack_all(const struct prepared *prepared, struct draft *best);
 /* Each stick to its cheapest sufficient stock. */
-void improve_shrink(const struct bench *bench, struct draft *draft);
+void improve_shrink(const struct prepared *prepared, struct draft *draft);
 /* Two sticks at a time cut again in the best way, until nothing improves. */
-void improve_pairs(const struct bench *bench, struct draft *draft);
+void improve_pairs(const struct prepared *prepared, struct draft *draft);
 /* Depth-first search under a limit of steps; true when `best` is the optimum: its cost is the bound, or the search
  * ended by itself. */
-bool search_all(const struct bench *bench, struct draft *best, money_t bound);
+bool search_all(const struct prepared *prepared, struct draft *best, money_t bound);
 /* No plan of the problem costs less. */
-money_t bound_cost(const struct bench *bench);
+money_t bound_cost(const struct prepared *prepared);
 
 #endif
