@@ -37,6 +37,20 @@ static void line_money(struct client *c, const char *text, money_t amount)
     page_number(c->page, c->row++, K_MONEY, LOOK_FIXED_MONEY, money_dollars(amount));
 }
 
+/* A budget is a range, never a price to hold us to. */
+static void add_price(struct client *c)
+{
+    const struct estimate *estimate = c->run->estimate;
+    if (!c->budget) {
+        page_text(c->page, c->row, K_TEXT, LOOK_PRICE_TEXT, "Price");
+        page_number(c->page, c->row++, K_MONEY, LOOK_FIXED_PRICE, money_dollars(estimate->price));
+        return;
+    }
+    page_text(c->page, c->row++, K_TEXT, LOOK_PRICE_TEXT,
+              arena_printf(c->arena, "Budget price, about %s to %s", money_show(c->arena, estimate->low_price),
+                           money_show(c->arena, estimate->high_price)));
+}
+
 static void add_head(struct client *c)
 {
     const struct job_facts *facts = &c->job->facts;
@@ -56,8 +70,7 @@ static void add_head(struct client *c)
         page_paragraph(c->page, c->row++, 0, K_COLUMNS - 1, LOOK_WARN,
                        "NOT FOR SIGNATURE: the structure is not settled yet; the price may change");
     c->row++;
-    page_text(c->page, c->row, K_TEXT, LOOK_PRICE_TEXT, c->budget ? "Budget price, about" : "Price");
-    page_number(c->page, c->row++, K_MONEY, LOOK_FIXED_PRICE, money_dollars(c->run->estimate->price));
+    add_price(c);
 }
 
 static void add_walls(struct client *c)
@@ -66,8 +79,8 @@ static void add_walls(struct client *c)
         const struct wall *wall = &c->job->walls[i];
         if (wall->status.choice != WALL_COMES_OUT)
             continue;
-        line(c, arena_printf(c->arena, "Wall %s comes out: %s long, %s high", wall->head.id,
-                             length_tape(c->arena, wall_length(wall)), length_tape(c->arena, wall->height.length)));
+        line(c, arena_printf(c->arena, "Wall to come out: %s long, %s high", length_tape(c->arena, wall_length(wall)),
+                             length_tape(c->arena, wall->height.length)));
     }
 }
 
@@ -78,6 +91,12 @@ static int ceiling_sqft(const struct beam_design *beam)
     return (int)(length_feet(beam->cut_length) * wide + 0.5);
 }
 
+/* "3 plies of 2x10 Douglas Fir-Larch": what is bought, without our codes. */
+static const char *built_of(struct arena *arena, int plies, const struct member *member)
+{
+    return arena_printf(arena, "%d %s of %s %s", plies, plies == 1 ? "ply" : "plies", member->size, member->material);
+}
+
 static void add_beams(struct client *c)
 {
     struct arena *a = c->arena;
@@ -86,23 +105,40 @@ static void add_beams(struct client *c)
         const struct beam_design *beam = &design->beams[i];
         if (!beam->member || beam->beam->status.choice == NE_EXISTING)
             continue;
-        line(c, arena_printf(a, "Beam %s, %s: %d plies of %s %s, %s long", beam->beam->head.id,
-                             choice_name("beam", "set", beam->beam->set.choice), beam->plies, beam->member->size,
-                             beam->member->material, length_tape(a, beam->cut_length)));
-        line(c,
-             arena_printf(a, "Ceiling opened along beam %s: about %d sq ft", beam->beam->head.id, ceiling_sqft(beam)));
+        line(c, arena_printf(a, "New %s beam: %s, %s long; ceiling opened along it: about %d sq ft",
+                             choice_name("beam", "set", beam->beam->set.choice), built_of(a, beam->plies, beam->member),
+                             length_tape(a, beam->cut_length), ceiling_sqft(beam)));
     }
 }
 
+static const char *new_post(struct client *c, const struct post_design *post)
+{
+    if (!post->member || post->post->status.choice == NE_EXISTING)
+        return NULL;
+    return arena_printf(c->arena, "%s, %s high", built_of(c->arena, post->plies, post->member),
+                        length_tape(c->arena, post->post->height.length));
+}
+
+/* Posts that are alike stand on one line. */
 static void add_posts(struct client *c)
 {
     const struct design *design = c->run->design;
+    struct lines seen = {0};
     for (size_t i = 0; design && i < design->post_count; i++) {
-        const struct post_design *post = &design->posts[i];
-        if (post->member && post->post->status.choice != NE_EXISTING)
-            line(c, arena_printf(c->arena, "Post %s: %d plies of %s %s, %s high", post->post->head.id, post->plies,
-                                 post->member->size, post->member->material,
-                                 length_tape(c->arena, post->post->height.length)));
+        const char *post = new_post(c, &design->posts[i]);
+        bool known = !post;
+        for (size_t j = 0; !known && j < seen.count; j++)
+            known = strcmp(seen.item[j], post) == 0;
+        if (known)
+            continue;
+        lines_add(c->arena, &seen, post);
+        int alike = 0;
+        for (size_t j = i; j < design->post_count; j++) {
+            const char *other = new_post(c, &design->posts[j]);
+            alike += other && strcmp(other, post) == 0;
+        }
+        line(c, alike == 1 ? arena_printf(c->arena, "New post: %s", post)
+                           : arena_printf(c->arena, "%d new posts, each %s", alike, post));
     }
 }
 
@@ -195,7 +231,7 @@ static void add_draws(struct client *c)
 static void add_tax(struct client *c)
 {
     const struct estimate *estimate = c->run->estimate;
-    if (estimate->tax_mode == TAX_ON_PRICE && estimate->tax)
+    if (estimate->tax_mode == TAX_ON_PRICE && estimate->tax && !c->budget)
         line_money(c, "of which sales tax", estimate->tax);
 }
 

@@ -43,12 +43,17 @@ static void test_budget(void **state)
     s->report.signable = false;
     s->job.facts.status.choice = STATUS_BUDGET;
     s->diags.assume = true;
+    s->run.estimate->low_price = 41000000;
+    s->run.estimate->high_price = 52500000;
+    s->run.estimate->price = 46375000;
     diag_add(&s->diags, DIAG_Q004, NULL, "does [wall W1] brace the house? write 'bracing = no'");
     const char *path = write_client(s);
     char *text = texts(s, path);
     assert_non_null(strstr(text, "BUDGET, for planning only"));
     assert_non_null(strstr(text, diag_code_title(DIAG_Q004)));
     assert_null(strstr(text, "bracing = no")); /* that is for the job file */
+    assert_non_null(strstr(text, "Budget price, about $4,100.00 to $5,250.00"));
+    assert_null(strstr(part_of(*state, path, "xl/worksheets/sheet1.xml"), "4637.5")); /* a range, never one price */
     assert_null(strstr(text, "on signing"));
     assert_non_null(strstr(part_of(*state, path, "xl/worksheets/sheet1.xml"), "BUDGET, not for signature"));
 }
