@@ -1,5 +1,6 @@
 /* The design part of the JSON object: members with their checks, load path, what the design decided. */
 #include "json_parts.h"
+#include "terminal.h"
 
 #include "sawbill/design.h"
 
@@ -19,13 +20,14 @@ static void add_check(struct json *json, cJSON *list, const struct check *check)
     json_text(json, row, "note", check->note);
 }
 
-static void add_member(struct json *json, cJSON *list, const struct member_checks *checks)
+static void add_member(struct json *json, cJSON *list, const struct design *design, const struct member_checks *checks)
 {
+    bool specified = is_specified(design, checks);
     cJSON *row = json_object(json, list, NULL);
     json_text(json, row, "id", checks->id);
     json_text(json, row, "member", checks->member);
-    json_bool(json, row, "specified", checks->specified);
-    if (checks->specified) /* an engineer's member never passes or fails here: its ratios stand for themselves */
+    json_bool(json, row, "specified", specified);
+    if (checks->specified || (specified && checks->passes)) /* its ratios stand for themselves: no verdict of ours */
         json_text(json, row, "passes", NULL);
     else
         json_bool(json, row, "passes", checks->passes);
@@ -114,7 +116,7 @@ void json_design(struct json *json, cJSON *root, const struct design *design)
     json_bool(json, object, "passes", design->passes);
     cJSON *members = json_array(json, object, "members");
     for (size_t i = 0; i < design->member_count; i++)
-        add_member(json, members, design->members[i]);
+        add_member(json, members, design, design->members[i]);
     add_path(json, object, design);
     cJSON *beams = json_array(json, object, "beams");
     for (size_t i = 0; i < design->beam_count; i++)

@@ -60,6 +60,8 @@ char *plies_text(struct arena *arena, const struct member *member, int plies);
 const struct check *checks_governing(const struct member_checks *checks);
 /* "beam B1, end 1" names a part of "beam B1": what stands before the comma is the same. */
 bool node_same(const char *a, const char *b);
+/* Is it an engineer's member, or an end of one?  Such is never said to pass. */
+bool is_specified(const struct design *design, const struct member_checks *checks);
 /* Job, number, date, status; and 'not for signature' with why. */
 void screen_head(struct screen *screen, const struct report *report);
 /* Asks that stand open and checks that fail. */

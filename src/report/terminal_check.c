@@ -148,15 +148,6 @@ static void add_check(struct table *table, const struct member_checks *checks, c
     row->weight = check == governing ? WEIGHT_BOLD : WEIGHT_PLAIN;
 }
 
-/* An end of an engineer's beam is his, too. */
-static bool is_specified(const struct design *design, const struct member_checks *checks)
-{
-    for (size_t i = 0; i < design->member_count; i++)
-        if (design->members[i]->specified && node_same(design->members[i]->id, checks->id))
-            return true;
-    return checks->specified;
-}
-
 static const char *member_verdict(struct arena *arena, const struct design *design, const struct member_checks *checks,
                                   const struct check *governing)
 {

@@ -59,6 +59,14 @@ bool node_same(const char *a, const char *b)
     return length == strcspn(b, ",") && strncmp(a, b, length) == 0;
 }
 
+bool is_specified(const struct design *design, const struct member_checks *checks)
+{
+    for (size_t i = 0; i < design->member_count; i++)
+        if (design->members[i]->specified && node_same(design->members[i]->id, checks->id))
+            return true;
+    return checks->specified;
+}
+
 static const char *or_empty(const char *text)
 {
     return text ? text : "";

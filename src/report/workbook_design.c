@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "sawbill/text.h"
+#include "terminal.h"
 
 enum { D_ID, D_MEMBER, D_CHECK, D_CLAUSE, D_COMBINATION, D_AT, D_DEMAND, D_CAPACITY, D_UNIT, D_RATIO, D_RESULT };
 enum { D_NOTE = D_RESULT + 1, D_COLUMNS };
@@ -22,12 +23,15 @@ static const struct column_head PATH_HEADS[] = {
 enum { PATH_COLUMNS = sizeof PATH_HEADS / sizeof *PATH_HEADS };
 _Static_assert((int)PATH_COLUMNS == 3 + (int)LOAD_SOURCES, "a column for each source of load");
 
-/* An engineer's member is his: it gets a ratio, never a verdict of ours. */
-static const char *result_of(const struct member_checks *member, const struct check *check)
+/* An engineer's member is his: it gets a ratio, never a verdict of ours.  So do its ends, unless what we put under one
+ * does not hold it. */
+static const char *result_of(const struct design *design, const struct member_checks *member, const struct check *check)
 {
     bool within = check->ratio <= 1.0;
     if (member->specified)
         return within ? "as specified" : "as specified; over 1.00: ask the engineer";
+    if (within && is_specified(design, member))
+        return "as specified";
     return within ? "passes" : "FAILS";
 }
 
@@ -49,7 +53,8 @@ static void add_amount(struct page *page, int row, int column, double value, con
         page_text(page, row, column, LOOK_TEXT, "none");
 }
 
-static void add_check(struct page *page, int row, const struct member_checks *member, const struct check *check)
+static void add_check(struct page *page, int row, const struct design *design, const struct member_checks *member,
+                      const struct check *check)
 {
     struct arena *a = page->book->arena;
     bool fails = !(check->ratio <= 1.0);
@@ -65,7 +70,7 @@ static void add_check(struct page *page, int row, const struct member_checks *me
     add_amount(page, row, D_CAPACITY, check->capacity, check->unit);
     page_text(page, row, D_UNIT, LOOK_TEXT, check->unit);
     add_ratio(page, row, check->ratio);
-    page_text(page, row, D_RESULT, fails ? LOOK_WARN : LOOK_WRAP, result_of(member, check));
+    page_text(page, row, D_RESULT, fails ? LOOK_WARN : LOOK_WRAP, result_of(design, member, check));
     const char *note = check->note ? check->note : "";
     page_text(page, row, D_NOTE, LOOK_WRAP,
               member->unverified ? arena_printf(a, "%s%sdesign value unverified", note, *note ? "; " : "") : note);
@@ -116,7 +121,7 @@ void build_design(struct workbook *w)
     int row = FIRST_ROW;
     for (size_t i = 0; design && i < design->member_count; i++)
         for (size_t k = 0; k < design->members[i]->count; k++)
-            add_check(page, row++, design->members[i], &design->members[i]->check[k]);
+            add_check(page, row++, design, design->members[i], &design->members[i]->check[k]);
     page->filter_first = HEAD_ROW;
     page->filter_last = row - 1;
     row++;

@@ -119,6 +119,8 @@ static void ratios_round_up(void **state)
     assert_true(cJSON_IsFalse(at(root, "design.members.0.passes")));
     assert_true(cJSON_IsNull(at(root, "design.members.1.passes"))); /* an engineer's: never a verdict of ours */
     assert_true(cJSON_IsTrue(at(root, "design.members.1.specified")));
+    assert_true(cJSON_IsNull(at(root, "design.members.2.passes"))); /* nor of an end of his */
+    assert_true(cJSON_IsTrue(at(root, "design.members.2.specified")));
     cJSON_Delete(root);
 }
 
