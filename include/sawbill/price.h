@@ -114,6 +114,8 @@ struct estimate {
 };
 
 /* The order from takeoff and plans, with packs for the prices now. */
+/* What one of the line's `packs` is: "each", "ft", "cut", "pack of 300 sq ft", "pack of 12". */
+const char *order_unit(struct arena *arena, const struct order_line *line);
 struct order *order_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                         const struct takeoff *takeoff, struct cut_plan *const *plans, size_t plan_count,
                         struct diags *diags);

@@ -97,19 +97,6 @@ char *report_cuts(struct arena *arena, const struct report *report, bool color, 
     return screen_text(&screen);
 }
 
-/* What one bought unit is: "each", "5 lb", "ft", "cut". */
-static const char *bought_unit(struct arena *arena, const struct order_line *line)
-{
-    const struct price *price = line->price;
-    if (!price)
-        return "own stock";
-    if (line->cut_charge)
-        return "cut";
-    if (price->increment > 0 || price->pack == DECIMAL_ONE || price->pack <= 0)
-        return price->unit;
-    return arena_printf(arena, "%s %s", decimal_text(arena, price->pack), price->unit);
-}
-
 static const char *net_text(struct arena *arena, const struct order_line *line)
 {
     const char *unit = line->unit && strcmp(line->unit, "each") != 0 ? line->unit : "";
@@ -121,11 +108,11 @@ static void add_order_line(struct table *table, const struct order_line *line)
     struct arena *arena = table->arena;
     struct table_row *row = table_row(table);
     row->cell[0] = line->item;
-    row->cell[1] = name_same(line->what, line->item) ? "" : line->what;
+    row->cell[1] = strcmp(line->what, line->item) == 0 ? "" : line->what;
     row->cell[2] = net_text(arena, line);
     row->cell[3] = line->spare ? percent_text(arena, line->spare) : "";
     row->cell[4] = decimal_text(arena, line->packs);
-    row->cell[5] = bought_unit(arena, line);
+    row->cell[5] = line->price ? order_unit(arena, line) : "own stock";
     row->cell[6] =
         line->price ? money_show(arena, line->cut_charge ? line->price->cut_charge : line->price->price) : "";
     row->cell[7] = money_show(arena, line->total);
@@ -134,8 +121,8 @@ static void add_order_line(struct table *table, const struct order_line *line)
 static struct table order_table(struct arena *arena)
 {
     static const struct column columns[] = {
-        {"Item", false, true}, {"What", false, true}, {"Net", true, false},  {"Spare", true, false},
-        {"Buy", true, false},  {"Unit", false, true}, {"Each", true, false}, {"Total", true, false},
+        {"Item", false, true}, {"What", false, true}, {"Net", true, false},   {"Spare", true, false},
+        {"Buy", true, false},  {"Unit", false, true}, {"Price", true, false}, {"Total", true, false},
     };
     return table_new(arena, columns, sizeof columns / sizeof columns[0]);
 }

@@ -6,10 +6,9 @@ _Static_assert((int)E_CLASS == (int)BILL_CLASS && (int)E_TOTAL == (int)BILL_TOTA
                "columns that others use");
 
 static const struct column_head HEADS[E_COLUMNS] = {
-    {"Class", 12, false},          {"What", 40, false},      {"Line", 38, false},
-    {"Count", 10, true},           {"Unit", 11, false},      {"Each", 12, true},
-    {"Direct cost", 13, true},     {"Marked up", 11, false}, {"Own markup", 9, true},
-    {"Your cost code", 11, false},
+    {"Class", 12, false},    {"What", 40, false},           {"Line", 34, false},       {"Count", 10, true},
+    {"Unit", 19, false},     {"Price", 12, true},           {"Direct cost", 13, true}, {"Marked up", 11, false},
+    {"Own markup", 9, true}, {"Your cost code", 11, false},
 };
 
 static void refer(struct workbook *w, int row, int column, enum look look, double value, const struct page *page,

@@ -51,21 +51,29 @@ static void lines_of_one_item_are_summed(void **state)
     made_supplier(made, "yard", 35, -1);
     made_price(made, "H-210", "each", 1, 3.17, "yard")->what = "joist hanger";
     made_price(made, "tape", "roll", 1, 9, "yard");
+    made_price(made, "PAPER-ROLL", "sq ft", 300, 58, "yard")->what = "paper roll"; /* its code in words */
+    made_price(made, "SHIMS", "each", 12, 5, "yard");
     made_item(made, "hangers/parlor/A", "H-210", 11)->spare = true;
     made_item(made, "tape", "tape", 2);
     made_item(made, "hangers/parlor/B", "h 210", 11)->spare = true; /* names fold */
+    made_item(made, "paper", "PAPER-ROLL", 400);
+    made_item(made, "shims", "SHIMS", 7);
     struct order *order = made_order(made);
-    assert_int_equal(order->count, 2);
+    assert_int_equal(order->count, 4);
+    assert_string_equal(line_of(order, "order/PAPER-ROLL")->what, "paper roll");
+    assert_string_equal(order_unit(*state, line_of(order, "order/PAPER-ROLL")), "pack of 300 sq ft");
+    assert_string_equal(order_unit(*state, line_of(order, "order/SHIMS")), "pack of 12");
     const struct order_line *line = line_of(order, "order/H-210");
     assert_int_equal(line->net, number(22));
     assert_int_equal(line->packs, number(24));
     assert_money(line->total, 76.08); /* 24 x 3.17 */
+    assert_string_equal(order_unit(*state, line), "each");
     assert_string_equal(line->from, "hangers/parlor/A, hangers/parlor/B");
     assert_string_equal(line->counted, "11 + 11");
     assert_string_equal(line->what, "joist hanger"); /* the catalog's word; else the takeoff's; else the code */
     assert_string_equal(line_of(order, "order/tape")->what, "tape");
     assert_int_equal(line_of(order, "order/tape")->spare, 0);
-    assert_money(order->supplier[0].goods, 94.08);
+    assert_money(order->supplier[0].goods, 215.08); /* 76.08 + 2 x 9 + 2 x 58 + 5 */
     assert_money(order->supplier[0].delivery, 35);
 }
 
@@ -102,6 +110,7 @@ static void nails_by_the_pound(void **state)
     assert_int_equal(order->line[0].packs, number(3));
     assert_money(order->line[0].total, 38.25);
     assert_string_equal(order->line[0].unit, "lb");
+    assert_string_equal(order_unit(*state, &order->line[0]), "pack of 5 lb"); /* of the 3: never "3 lb at $12.75" */
     assert_string_equal(order->line[0].counted, "300 + 200 pieces at 49 per lb = 10.2041 lb");
     made->lines[1].unit = "lb"; /* 200 lb of them straight: 6.1225 + 200 */
     assert_int_equal(made_order(made)->line[0].net, number(206.1225));
