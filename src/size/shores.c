@@ -1,7 +1,8 @@
 /* Shore walls: what holds the house while the wall is out.
  *
  * A cut joist runs past its shore by the set-back a and is a cantilever there: by statics of a uniform load w on a run
- * L, with supports at the far bearing and at the shore, the shore takes (w L / 2) L / (L - a) a foot. */
+ * L, with supports at the far bearing and at the shore, the shore takes (w L / 2) L / (L - a) a foot.  What stands on
+ * the line of the wall stands at the tips of the same cantilevers: of P the shore takes P L / (L - a). */
 #include "size.h"
 
 #include <math.h>
@@ -46,6 +47,7 @@ static int stud_count(length_t length, length_t spacing)
 
 struct shore_load {
     struct loads plf, point_lb; /* along the shore; what comes down in one place */
+    double tip;                 /* L / (L - a), the greatest of its joists; 1 where it holds none */
     bool too_short;             /* a joist shorter than its set-back */
 };
 
@@ -58,9 +60,11 @@ static void add_joists(struct sizing *s, const struct shore *shore, const struct
         return;
     }
     out->plf = loads_plus(out->plf, loads_times(psf, run / 2 * run / (run - back)));
+    out->tip = fmax(out->tip, run / (run - back));
 }
 
-/* Loads written for the beam's own place: the stack has them already as they will stand on it. */
+/* Loads written for the beam's own place: the stack has them already as they will stand on it.  They come to the shore
+ * by way of the cut joists, so that the joists are added first. */
 static void add_from_stack(struct sizing *s, const char *name, struct shore_load *out)
 {
     bool found = false;
@@ -71,9 +75,9 @@ static void add_from_stack(struct sizing *s, const char *name, struct shore_load
                 continue;
             found = true;
             if (placed->load.point)
-                out->point_lb = loads_plus(out->point_lb, placed->load.amount);
+                out->point_lb = loads_plus(out->point_lb, loads_times(placed->load.amount, out->tip));
             else
-                out->plf = loads_plus(out->plf, loads_times(placed->load.amount, 12));
+                out->plf = loads_plus(out->plf, loads_times(placed->load.amount, 12 * out->tip));
         }
     if (!found)
         unchecked_add(s, arena_printf(s->arena, "not checked: %s, held by a shore: what it weighs is not known", name));
@@ -89,13 +93,16 @@ static bool held_already(const struct shore *shore, enum kind kind, size_t index
 
 static struct shore_load gather(struct sizing *s, const struct shore *shore, size_t index)
 {
-    struct shore_load out = {0};
+    struct shore_load out = {.tip = 1};
     const struct job *job = s->job;
+    for (size_t i = 0; i < shore->holds.count; i++)
+        if (shore->holds.item[i].kind == KIND_JOISTS)
+            add_joists(s, shore, &job->joists[shore->holds.item[i].index], &out);
     for (size_t i = 0; i < shore->holds.count; i++) {
         const struct ref_value *ref = &shore->holds.item[i];
         if (ref->kind == KIND_JOISTS)
-            add_joists(s, shore, &job->joists[ref->index], &out);
-        else if (ref->kind == KIND_LOAD)
+            continue;
+        if (ref->kind == KIND_LOAD)
             add_from_stack(s, head_name(s->arena, KIND_LOAD, &job->loads[ref->index].head), &out);
         else if (ref->kind == KIND_WALL)
             add_from_stack(s, head_name(s->arena, KIND_WALL, &job->walls[ref->index].head), &out);
@@ -180,7 +187,11 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
     }
     sd->passes = checks_close(s, checks, &shore->head.at);
     if (loads_sum(load.point_lb) > 0)
-        basis_add(s, arena_printf(s->arena, "%s: what comes down in one place is all put on one stud", name));
+        basis_add(s,
+                  arena_printf(s->arena,
+                               "%s: what comes down in one place is all put on one stud, x %s for standing past it on "
+                               "the cut joists (P L/(L - a), statics)",
+                               name, number_text(s->arena, load.tip, 3)));
     const char *below = shore->stands_on.text && *shore->stands_on.text ? shore->stands_on.text : "not said";
     unchecked_add(s, arena_printf(s->arena, "not checked: the floor under %s ('%s') and what carries it", name, below));
     unchecked_add(s,

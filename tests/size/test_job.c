@@ -84,6 +84,21 @@ static void shore_stud(void **state)
     assert_near(made_check(&braced, "shore S1", "shore plate")->demand, 113.1, 0.2);
 }
 
+/* 1,100 lb on the beam's line, 3 ft past a shore under joists of 14 ft: it stands at the tip of the cantilevers.
+ * Moments about the far bearing: R x (14 - 3) = 1,100 x 14, R = 1,400 lb.  The joists themselves weigh nothing here. */
+static void what_stands_past_the_shore(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "run", "14 ft");
+    made_set(&made, "beam", "B1", "above", "load X");
+    made_set(&made, "area", "floor", "dead", "0 psf");
+    made_set(&made, "area", "floor", "live", "0 psf");
+    made_add(&made, "[load X]\non = beam B1\nat = 51.5 in\ndead = 0 lb\nlive = 1100 lb\nheld by = shore S1\n");
+    made_size(&made);
+    assert_near(made.design->shores[0].stud_lb, 1400, 0.1);
+}
+
 /* Three plies on two studs in a wall across, 5,600 lb on the plate: 5,600/(3.0 x 3.5) = 533 psi; SPF plate 425: fails
  * (1.25), while the beam's own underside, 532 of 625 (DF-L), passes.  5,600 = half of 11,065 + half of the beam's 105
  * lb (3 x 3.30 plf x 10.58 ft) + the post's 15 lb (2 x 1.06 plf x 7 ft). */
@@ -379,6 +394,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(plain_beam_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(joist_ends, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_stud, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(what_stands_past_the_shore, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plate_under_two_studs, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(ply_without_wood, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(snow_levels, support_setup, support_teardown),
