@@ -1,5 +1,6 @@
 #include "sawbill/text.h"
 
+#include <stdint.h>
 #include <string.h>
 
 enum { FIRST_CAPACITY = 64 };

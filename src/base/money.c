@@ -1,7 +1,6 @@
 #include "sawbill/money.h"
 
 #include <assert.h>
-#include <string.h>
 
 #include "letters.h"
 #include "numeral.h"

@@ -4,7 +4,6 @@
 
 #include <csv.h>
 #include <errno.h>
-#include <stdint.h>
 #include <stdio.h>
 #include <string.h>
 

@@ -3,7 +3,6 @@
 #include <string.h>
 
 #include "cli.h"
-#include "sawbill/text.h"
 
 /* porch.ini -> porch.xlsx, in the same folder. */
 static const char *workbook_name(struct arena *arena, const char *job_file)

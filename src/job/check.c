@@ -1,5 +1,4 @@
 /* The list of entries against the key table: sections, keys, values; then what goes across keys. */
-#include <stdint.h>
 #include <string.h>
 
 #include "job_internal.h"

@@ -1,5 +1,4 @@
 /* K012: what stands or hangs on itself.  Beams, posts, blocks and walls are nodes; each has a few references down. */
-#include <stdint.h>
 
 #include "job_internal.h"
 

@@ -1,5 +1,4 @@
 /* The questions that keep a house standing.  Zero, no and nothing are answers; absent and unknown are the question. */
-#include <stdint.h>
 
 #include "job_internal.h"
 

@@ -2,7 +2,6 @@
  *
  * cJSON gives structure and decoded texts; the places and the source text of numbers come from the scan, whose nodes
  * stand in the same order as cJSON's items. */
-#include <string.h>
 
 #include <cjson/cJSON.h>
 

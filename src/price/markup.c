@@ -1,6 +1,5 @@
 /* From direct cost to price, class by class: each amount rounded to the cent, once. */
 #include "price_internal.h"
-#include "sawbill/text.h"
 
 static void by_compound(struct class_total *total)
 {

@@ -1,5 +1,4 @@
 /* The order: rows of sticks from the cut plans, then rows of counted things. */
-#include <string.h>
 
 #include "price_internal.h"
 #include "sawbill/text.h"

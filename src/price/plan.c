@@ -1,5 +1,4 @@
 /* The job planned: the member of each beam that is to be chosen, in load-path order, then the run that is bid. */
-#include <string.h>
 
 #include "price_internal.h"
 #include "sawbill/text.h"

@@ -1,7 +1,6 @@
 /* From whom to buy: the order is made for every set of suppliers that can fill it, and the set that costs least,
  * delivery and sales tax in, is kept.  The cheapest price of each thing is often not it: a second delivery eats what it
  * saves. */
-#include <string.h>
 
 #include "price_internal.h"
 #include "sawbill/text.h"

@@ -3,7 +3,6 @@
 #include <string.h>
 
 #include "safe_write.h"
-#include "sawbill/text.h"
 #include "workbook.h"
 
 enum { K_TEXT, K_MONEY, K_COLUMNS };
@@ -242,7 +241,7 @@ static void add_validity(struct client *c)
     struct date date = c->job->facts.date.date;
     section(c, "Dates");
     line(c, arena_printf(a, "Prices of %s.", date_text(a, date)));
-    if (days->count > 0)
+    if (days->count > 0 && !c->budget)
         line(c, arena_printf(a, "Valid for %d days, to %s.", days->count, date_text(a, date_plus(date, days->count))));
 }
 

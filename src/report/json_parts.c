@@ -2,7 +2,6 @@
 #include "json_parts.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "sawbill/text.h"
 

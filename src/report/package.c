@@ -6,8 +6,6 @@
 #include <stdint.h>
 #include <string.h>
 
-#include "sawbill/text.h"
-
 enum { NAME_MOST = 256 };
 static const size_t PART_MOST = (size_t)64 * 1024 * 1024;
 

@@ -1,6 +1,5 @@
 /* How high each row must be for its wrapped texts. */
 #include <math.h>
-#include <string.h>
 
 #include "sawbill/text.h"
 #include "workbook_format.h"

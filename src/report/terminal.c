@@ -1,7 +1,6 @@
 /* Wrapped text and aligned tables for the terminal. */
 #include "terminal.h"
 
-#include <stdint.h>
 #include <string.h>
 
 enum { GAP = 2, COLUMN_LEAST = 8 };

@@ -1,11 +1,9 @@
 /* The cost workbook as a whole. */
 #include "workbook.h"
 
-#include <math.h>
 #include <string.h>
 
 #include "safe_write.h"
-#include "sawbill/text.h"
 
 const char *or_dash(const char *text)
 {

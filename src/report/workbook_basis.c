@@ -1,10 +1,6 @@
 /* Basis: what the bid rests on: editions, assumptions, messages, scope, exclusions, where the values come from. */
 #include "workbook.h"
 
-#include <string.h>
-
-#include "sawbill/text.h"
-
 enum { B_ABOUT, B_TEXT, B_COLUMNS };
 
 static const struct column_head HEADS[B_COLUMNS] = {{"About", 24, false}, {"What the bid rests on", 120, false}};

@@ -1,8 +1,6 @@
 /* Prices: every number that a person decides, once.  All inputs are in one column, beside what they were when the plan
  * was made. */
-#include <string.h>
 
-#include "sawbill/text.h"
 #include "workbook.h"
 
 enum { P_KIND, P_WHAT, P_FROM, P_LENGTH, P_UNIT, P_PACK, P_VALUE, P_WAS, P_DATE, P_CODE, P_NOTE, P_COLUMNS };

@@ -1,8 +1,6 @@
 /* Recap: the price first, then how it comes about, class by class, in the order of the bid's method. */
 #include "workbook.h"
 
-#include <string.h>
-
 #include "sawbill/text.h"
 
 enum { R_CLASS, R_DIRECT, R_OVER_RATE, R_OVER, R_CONT_RATE, R_CONT, R_PROFIT_RATE, R_PROFIT, R_PRICE, R_COLUMNS };

@@ -1,8 +1,6 @@
 /* Takeoff: what was counted, where, and how. */
 #include "workbook.h"
 
-#include "sawbill/text.h"
-
 enum { T_ID, T_WHAT, T_WHERE, T_COUNT, T_UNIT, T_LENGTH, T_HOW, T_CLASS, T_ITEM, T_CODE, T_COLUMNS };
 
 static const struct column_head HEADS[T_COLUMNS] = {

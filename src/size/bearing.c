@@ -2,7 +2,6 @@
 #include "size.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "sawbill/text.h"
 

@@ -4,8 +4,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "sawbill/text.h"
-
 char *ratio_text(struct arena *arena, double ratio)
 {
     if (isnan(ratio))

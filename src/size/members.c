@@ -1,7 +1,6 @@
 /* Names of the job turned into rows of the catalog, and sizes into inches. */
 #include "size.h"
 
-#include <math.h>
 #include <stdlib.h>
 
 const struct member *member_named(struct sizing *s, const struct text_value *text, const struct head *head,

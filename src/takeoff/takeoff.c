@@ -3,8 +3,6 @@
 
 #include <string.h>
 
-#include "sawbill/text.h"
-
 static bool id_taken(const struct takeoff *takeoff, const char *id)
 {
     for (size_t i = 0; i < takeoff->count; i++)

@@ -1,8 +1,6 @@
 /* Counts of the invented house, each worked out by hand where it is checked. */
 #include "house.h"
 
-#include "sawbill/text.h"
-
 static void assert_pieces(const struct takeoff *takeoff, const char *id, int count, double inches, const char *member)
 {
     const struct takeoff_line *line = line_of(takeoff, id);
