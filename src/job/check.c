@@ -272,13 +272,3 @@ struct job *check_list(struct arena *arena, const char *file, const struct entri
     acknowledgements_check(&checker);
     return job;
 }
-
-struct job *job_check(struct arena *arena, const char *file, const struct entries *entries, struct diags *diags)
-{
-    struct job *job = check_list(arena, file, entries, diags);
-    struct checker checker = {.arena = arena, .file = file, .entries = &job->entries, .job = job, .diags = diags};
-    if (!diag_has_stop(diags))
-        alternates_check(&checker);
-    job_acknowledge(job, diags);
-    return job;
-}

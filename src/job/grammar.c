@@ -49,3 +49,12 @@ bool draw_parse(struct arena *arena, const char *text, percent_t *share, const c
     *when = text_trim(arena, sign + 1);
     return **when && *share > 0;
 }
+
+const char *with_units(struct arena *arena, const char *number, const char *units)
+{
+    char **unit = NULL;
+    size_t count = text_split(arena, units, &unit);
+    if (count == 1)
+        return arena_printf(arena, "%s %s", number, unit[0]);
+    return arena_printf(arena, "%s %s or %s %s", number, unit[0], number, unit[1]);
+}

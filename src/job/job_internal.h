@@ -1,4 +1,4 @@
-/* Shared by the files of this stage only: the key table's rows, the readers' helpers, the checker. */
+/* Shared by the files of this stage only: the key table's rows, the readers, the checker. */
 #ifndef SAWBILL_JOB_INTERNAL_H
 #define SAWBILL_JOB_INTERNAL_H
 
@@ -158,6 +158,5 @@ void questions_ask(struct checker *checker);
 void circles_find(struct checker *checker);
 void acknowledgements_check(struct checker *checker);
 void alternates_read(struct checker *checker);
-void alternates_check(struct checker *checker);
 
 #endif

@@ -17,15 +17,6 @@ static void fault(const struct take *take, enum diag_code code, const char *text
     diag_add(take->checker->diags, code, take->entry ? &take->entry->at : NULL, "%s", text);
 }
 
-const char *with_units(struct arena *arena, const char *number, const char *units)
-{
-    char **unit = NULL;
-    size_t count = text_split(arena, units, &unit);
-    if (count == 1)
-        return arena_printf(arena, "%s %s", number, unit[0]);
-    return arena_printf(arena, "%s %s or %s %s", number, unit[0], number, unit[1]);
-}
-
 /* What a text with a unit of another sort is; NULL when it is nothing known. */
 static const char *what_it_is(const struct take *take)
 {
