@@ -59,6 +59,8 @@ size_t diag_count(const struct diags *diags, enum diag_class class); /* without 
 bool diag_has_stop(const struct diags *diags);
 /* An empty list for the messages of a trial, to be kept from the user's. */
 struct diags diag_scratch(struct arena *arena, const struct diags *real);
+/* The text without the word that stands before an assumption: to be added to another list, which puts it there. */
+const char *diag_bare_text(const struct diag *diag);
 /* Stable order: file, line, column, then as added. */
 void diag_sort(struct diags *diags);
 /* "porch.ini:14:1: stop[K001]: unknown key ..." */

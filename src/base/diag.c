@@ -79,6 +79,8 @@ static bool is_known(const struct diags *diags, const struct diag *wanted)
     return false;
 }
 
+static const char ASSUMED[] = "assumed: ";
+
 void diag_add(struct diags *diags, enum diag_code code, const struct place *at, const char *format, ...)
 {
     struct diag diag = {.class = diag_code_class(code), .code = code};
@@ -90,7 +92,7 @@ void diag_add(struct diags *diags, enum diag_code code, const struct place *at, 
         diag.at = *at;
     if (diags->assume && diag.class == DIAG_ASK) {
         diag.class = DIAG_NOTE;
-        diag.text = arena_printf(diags->arena, "assumed: %s", diag.text);
+        diag.text = arena_printf(diags->arena, "%s%s", ASSUMED, diag.text);
     }
     if (is_known(diags, &diag))
         return;
@@ -115,6 +117,13 @@ bool diag_has_stop(const struct diags *diags)
 struct diags diag_scratch(struct arena *arena, const struct diags *real)
 {
     return (struct diags){.arena = arena, .assume = real->assume};
+}
+
+const char *diag_bare_text(const struct diag *diag)
+{
+    const size_t length = sizeof ASSUMED - 1;
+    bool assumed = diag->class != diag_code_class(diag->code) && strncmp(diag->text, ASSUMED, length) == 0;
+    return diag->text + (assumed ? length : 0);
 }
 
 /* Two sorted runs become one; of equals the left one goes first. */

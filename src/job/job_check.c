@@ -37,10 +37,7 @@ static void report_new(struct checker *checker, const struct alternate *alternat
         const struct diag *diag = &found->item[i];
         if (stands_in(checker->diags, diag))
             continue;
-        /* diag_add() writes the word before an assumption itself. */
-        const char *text = diag->text;
-        if (found->assume && strncmp(text, "assumed: ", 9) == 0)
-            text += 9;
+        const char *text = diag_bare_text(diag);
         if (at_setting(alternate, diag))
             diag_add(checker->diags, diag->code, &diag->at, "%s", text);
         else

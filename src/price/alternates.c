@@ -29,7 +29,7 @@ static size_t pass_on(const struct diags *scratch, const char *name, struct diag
         if (already_said(&before, diag))
             continue;
         asks += diag->class == DIAG_ASK;
-        diag_add(diags, diag->code, &diag->at, "with %s: %s", name, diag->text);
+        diag_add(diags, diag->code, &diag->at, "with %s: %s", name, diag_bare_text(diag));
     }
     return asks;
 }

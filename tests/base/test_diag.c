@@ -60,6 +60,10 @@ static void test_budget_turns_asks_into_assumptions(void **state)
     assert_int_equal(diags.item[1].class, DIAG_STOP); /* a fault stays a fault */
     assert_string_equal(diags.item[2].text, "price is old");
     assert_int_equal(diag_count(&diags, DIAG_ASK), 0);
+    /* Told again in another list, it is assumed once. */
+    diag_add(&diags, DIAG_Q003, &PLACE, "with 'B': %s", diag_bare_text(&diags.item[0]));
+    assert_string_equal(diags.item[3].text, "assumed: with 'B': no answer on the roof ties: 1");
+    assert_string_equal(diag_bare_text(&diags.item[2]), "price is old");
 }
 
 static void test_order_by_place(void **state)
