@@ -43,8 +43,6 @@ struct diags {
     bool assume; /* status = budget: an ask becomes a printed assumption */
 };
 
-enum status { STATUS_OK, STATUS_IO, STATUS_INTERNAL };
-
 const char *diag_code_name(enum diag_code code); /* "K001" */
 enum diag_class diag_code_class(enum diag_code code);
 bool diag_code_can_ack(enum diag_code code);

@@ -13,15 +13,18 @@ struct report {
     bool signable; /* no ask open, no failing check, not a budget */
 };
 
+enum write_status { WRITE_DONE, WRITE_FILE_FAULT, WRITE_INTERNAL };
+
 /* Writes PATH by way of a temporary file beside it, checked and renamed.  A file there that was changed by hand since
- * we wrote it is kept: the new one is called NAME-r2.xlsx and so on.  *written is the name used. */
-enum status report_workbook(struct arena *arena, const struct report *report, const char *path, const char **written,
-                            const char **why);
-enum status report_client(struct arena *arena, const struct report *report, const char *path, const char **written,
-                          const char **why);
+ * we wrote it is kept: the new one is called NAME-r2.xlsx and so on.  *written is the name used; *why, what went
+ * wrong. */
+enum write_status report_workbook(struct arena *arena, const struct report *report, const char *path,
+                                  const char **written, const char **why);
+enum write_status report_client(struct arena *arena, const struct report *report, const char *path,
+                                const char **written, const char **why);
 
 /* Writes text safely to PATH: a temporary file beside it, flushed and renamed. */
-enum status report_text(struct arena *arena, const char *path, const char *text, const char **why);
+enum write_status report_text(struct arena *arena, const char *path, const char *text, const char **why);
 
 /* Text for the terminal; color adds SGR sequences, width is of the terminal. */
 char *report_bid(struct arena *arena, const struct report *report, bool color, int width);

@@ -13,17 +13,17 @@ static const char *workbook_name(struct arena *arena, const char *job_file)
     return arena_printf(arena, "%.*s.xlsx", (int)stem, job_file);
 }
 
-typedef enum status write_fn(struct arena *arena, const struct report *report, const char *path, const char **written,
-                             const char **why);
+typedef enum write_status write_fn(struct arena *arena, const struct report *report, const char *path,
+                                   const char **written, const char **why);
 
 static enum exit_status write_one(struct arena *arena, const struct report *report, write_fn *write, const char *path,
                                   const char *what, bool quiet, FILE *out)
 {
     const char *written = path, *why = "";
-    enum status status = write(arena, report, path, &written, &why);
-    if (status != STATUS_OK) {
+    enum write_status status = write(arena, report, path, &written, &why);
+    if (status != WRITE_DONE) {
         say("cannot write '%s': %s", path, why);
-        return status == STATUS_IO ? EXIT_FILE : EXIT_FAILED;
+        return status == WRITE_FILE_FAULT ? EXIT_FILE : EXIT_FAILED;
     }
     if (strcmp(written, path) != 0)
         say("note[W002]: '%s' was changed by hand since it was written: it is kept, the new one is '%s'", path,

@@ -163,7 +163,7 @@ enum exit_status put_text(struct arena *arena, const struct options *options, co
         return EXIT_DONE;
     }
     const char *why = NULL;
-    if (report_text(arena, options->output, text, &why) == STATUS_OK)
+    if (report_text(arena, options->output, text, &why) == WRITE_DONE)
         return EXIT_DONE;
     say("cannot write '%s': %s", options->output, why);
     return EXIT_FILE;

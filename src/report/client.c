@@ -289,13 +289,13 @@ static struct book *make_book(struct arena *arena, const struct report *report)
     return book;
 }
 
-enum status report_client(struct arena *arena, const struct report *report, const char *path, const char **written,
-                          const char **why)
+enum write_status report_client(struct arena *arena, const struct report *report, const char *path,
+                                const char **written, const char **why)
 {
     *written = path;
     if (!report->outcome || !report->outcome->run || !report->outcome->run->estimate) {
         *why = "there is no estimate to show";
-        return STATUS_INTERNAL;
+        return WRITE_INTERNAL;
     }
     return safe_write_book(make_book(arena, report), path, written, why);
 }

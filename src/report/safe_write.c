@@ -118,14 +118,14 @@ static bool write_bytes(int file, const char *text, size_t length, int *error)
     return true;
 }
 
-enum status report_text(struct arena *arena, const char *path, const char *text, const char **why)
+enum write_status report_text(struct arena *arena, const char *path, const char *text, const char **why)
 {
     if (is_in_the_way(path, why))
-        return STATUS_IO;
+        return WRITE_FILE_FAULT;
     const char *temporary = NULL;
     int file = open_beside(arena, path, &temporary, why);
     if (file < 0)
-        return STATUS_IO;
+        return WRITE_FILE_FAULT;
     int error = 0;
     bool good = write_bytes(file, text, strlen(text), &error);
     if (close(file) != 0 && good) {
@@ -135,9 +135,9 @@ enum status report_text(struct arena *arena, const char *path, const char *text,
     if (!good)
         *why = reason(error);
     if (good && settle(arena, temporary, path, why))
-        return STATUS_OK;
+        return WRITE_DONE;
     (void)unlink(temporary);
-    return STATUS_IO;
+    return WRITE_FILE_FAULT;
 }
 
 /* "bid.xlsx", 2 -> "bid-r2.xlsx" */
@@ -182,31 +182,31 @@ static const char *write_checked(const struct book *book, const char *temporary,
     return why;
 }
 
-enum status safe_write_book(const struct book *book, const char *path, const char **written, const char **why)
+enum write_status safe_write_book(const struct book *book, const char *path, const char **written, const char **why)
 {
     struct arena *arena = book->arena;
     *written = path;
     if (book->fault) {
         *why = book->fault;
-        return STATUS_INTERNAL;
+        return WRITE_INTERNAL;
     }
     if (is_in_the_way(path, why))
-        return STATUS_IO;
+        return WRITE_FILE_FAULT;
     const char *target = free_name(arena, path);
     if (!target) {
         *why = "too many revisions lie beside it";
-        return STATUS_IO;
+        return WRITE_FILE_FAULT;
     }
     const char *temporary = NULL;
     int file = open_beside(arena, target, &temporary, why);
     if (file < 0)
-        return STATUS_IO;
+        return WRITE_FILE_FAULT;
     (void)close(file); /* empty: the library opens it again by name */
     *why = write_checked(book, temporary, folder_of(arena, target));
     if (!*why && settle(arena, temporary, target, why)) {
         *written = target;
-        return STATUS_OK;
+        return WRITE_DONE;
     }
     (void)unlink(temporary);
-    return STATUS_IO;
+    return WRITE_FILE_FAULT;
 }

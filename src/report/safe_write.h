@@ -6,6 +6,6 @@
 #include "sawbill/report.h"
 
 /* Writes the book to path, or to path-r2 and so on while the file there is not as we wrote it.  *written: the name. */
-enum status safe_write_book(const struct book *book, const char *path, const char **written, const char **why);
+enum write_status safe_write_book(const struct book *book, const char *path, const char **written, const char **why);
 
 #endif

@@ -151,13 +151,13 @@ struct book *workbook_book(struct arena *arena, const struct report *report)
     return w.book;
 }
 
-enum status report_workbook(struct arena *arena, const struct report *report, const char *path, const char **written,
-                            const char **why)
+enum write_status report_workbook(struct arena *arena, const struct report *report, const char *path,
+                                  const char **written, const char **why)
 {
     *written = path;
     if (!report->outcome || !report->outcome->run || !report->outcome->run->estimate) {
         *why = "there is no estimate to show";
-        return STATUS_INTERNAL;
+        return WRITE_INTERNAL;
     }
     return safe_write_book(workbook_book(arena, report), path, written, why);
 }

@@ -123,7 +123,7 @@ static struct round measure(const char *job_file, const char *folder, struct siz
 
     const char *ours = arena_printf(arena, "%s/ours.xlsx", folder), *written = ours, *why = "";
     start = now();
-    if (report_workbook(arena, &report, ours, &written, &why) != STATUS_OK)
+    if (report_workbook(arena, &report, ours, &written, &why) != WRITE_DONE)
         fail(ours, why);
     round.write = now() - start;
 

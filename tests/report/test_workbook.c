@@ -12,10 +12,10 @@ static const char *write_sample(struct sample *s, const char *folder, const char
 {
     const char *written = NULL, *why = NULL;
     const char *path = arena_printf(s->arena, "%s/%s", folder, name);
-    enum status status = report_workbook(s->arena, &s->report, path, &written, &why);
-    if (status != STATUS_OK)
+    enum write_status status = report_workbook(s->arena, &s->report, path, &written, &why);
+    if (status != WRITE_DONE)
         print_error("%s: %s\n", path, why);
-    assert_int_equal(status, STATUS_OK);
+    assert_int_equal(status, WRITE_DONE);
     return written;
 }
 
@@ -33,7 +33,7 @@ static void test_refuses_what_is_no_number(void **state)
                 page_number(page, 6, 1, LOOK_MONEY, bad[i]);
             const char *folder = new_folder(*state), *written = NULL, *why = NULL;
             const char *path = arena_printf(*state, "%s/bad.xlsx", folder);
-            assert_int_equal(safe_write_book(book, path, &written, &why), STATUS_INTERNAL);
+            assert_int_equal(safe_write_book(book, path, &written, &why), WRITE_INTERNAL);
             assert_non_null(strstr(why, "Page!B7"));
             assert_false(exists(path));
             assert_int_equal(rmdir(folder), 0); /* nothing is left in it */
@@ -213,7 +213,7 @@ static void test_foreign_file_is_kept(void **state)
 {
     struct sample *s = sample_new(*state);
     const char *folder = new_folder(*state), *path = arena_printf(*state, "%s/bid.xlsx", folder), *why = NULL;
-    assert_int_equal(report_text(*state, path, "a note of mine\n", &why), STATUS_OK);
+    assert_int_equal(report_text(*state, path, "a note of mine\n", &why), WRITE_DONE);
     assert_string_equal(write_sample(s, folder, "bid.xlsx"), arena_printf(*state, "%s/bid-r2.xlsx", folder));
     size_t length;
     assert_string_equal(slurp(*state, path, &length), "a note of mine\n");
@@ -224,11 +224,11 @@ static void test_places_that_cannot_be_written(void **state)
     struct sample *s = sample_new(*state);
     const char *folder = new_folder(*state), *written = NULL, *why = NULL;
     const char *missing = arena_printf(*state, "%s/no/such/bid.xlsx", folder);
-    assert_int_equal(report_workbook(*state, &s->report, missing, &written, &why), STATUS_IO);
+    assert_int_equal(report_workbook(*state, &s->report, missing, &written, &why), WRITE_FILE_FAULT);
     assert_string_equal(why, "no such folder");
-    assert_int_equal(report_workbook(*state, &s->report, folder, &written, &why), STATUS_IO);
+    assert_int_equal(report_workbook(*state, &s->report, folder, &written, &why), WRITE_FILE_FAULT);
     assert_string_equal(why, "it is a folder");
-    assert_int_equal(report_text(*state, "/dev/full", "text", &why), STATUS_IO);
+    assert_int_equal(report_text(*state, "/dev/full", "text", &why), WRITE_FILE_FAULT);
     assert_string_equal(why, "it is not an ordinary file");
     assert_int_equal(rmdir(folder), 0);
 }

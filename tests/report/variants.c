@@ -30,7 +30,7 @@ static bool write_one(struct arena *arena, const char *folder, int method, int t
     const char *path =
         arena_printf(arena, "%s/%s-%s-%d.xlsx", folder, METHODS[method], TAXES[tax], (int)(step / MONEY_DOLLAR));
     const char *written = NULL, *why = NULL;
-    if (report_workbook(arena, &s->report, path, &written, &why) != STATUS_OK) {
+    if (report_workbook(arena, &s->report, path, &written, &why) != WRITE_DONE) {
         fprintf(stderr, "%s: %s\n", path, why);
         return false;
     }
