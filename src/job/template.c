@@ -14,7 +14,7 @@ static const struct line lines[] = {
     {.key = "date", .value = "2026-01-15", .note = "change me"},
     {.key = "catalogs", .value = "../catalogs"},
     {.key = "scope", .value = "Remove 9 ft of bearing wall, set a flush beam, patch the ceiling"},
-    {.key = "exclude", .value = "Painting"},
+    {.key = "exclude", .value = "Paint beyond the patches"},
     {.section = "area bedroom", .note = "WHAT IS ABOVE: the loads, the roof, the joists on each side"},
     {.key = "dead", .value = "12 psf"},
     {.key = "live", .value = "30 psf"},

@@ -64,7 +64,7 @@ static int sticks_alike(const struct cut_plan *plan, size_t index)
     return count;
 }
 
-/* What the plan reckons for a stick: its part of a pack, or feet and a cut; here for all the sticks alike. */
+/* What the plan counts for a stick: its part of a pack, or feet and a cut; here for all the sticks alike. */
 static void add_cost(struct workbook *w, int row, const struct cut_stock *stock, int count)
 {
     struct page *page = w->sticks;

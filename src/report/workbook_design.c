@@ -12,7 +12,7 @@ enum { D_NOTE = D_RESULT + 1, D_COLUMNS };
 
 static const struct column_head HEADS[D_COLUMNS] = {
     {"For", 22, false},    {"Member", 28, false},      {"Check", 22, false},
-    {"Clause", 20, false}, {"Combination", 13, false}, {"At, from end 1", 12, false},
+    {"Clause", 20, false}, {"Combination", 17, false}, {"At, from end 1", 12, false},
     {"Demand", 11, true},  {"Capacity", 11, true},     {"Unit", 7, false},
     {"Ratio", 8, true},    {"Result", 15, false},      {"How", 40, false},
 };
