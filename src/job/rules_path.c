@@ -93,9 +93,28 @@ static void wall_out_needs_a_beam(const struct ruling *ruling)
                     ruling->name);
 }
 
+/* The same allowance as for beams that hang on it: a first joist farther off is a slip, and no hanger would be counted.
+ */
+static void beam_meets_its_joists(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    struct arena *arena = ruling->checker->arena;
+    for (int side = 0; side < 2; side++) {
+        if (!ref_found(&beam->joists[side]) || !beam->clear_span.at)
+            continue;
+        const struct joists *joists = &ruling->job->joists[beam->joists[side].index];
+        if (joists->first_joist.at && joists->first_joist.length > beam->clear_span.length + LENGTH_FOOT)
+            rule_broken(ruling, joists->first_joist.at,
+                        "'first joist' of [joists %s], %s, is beyond %s, which spans %s", joists->head.id,
+                        length_tape(arena, joists->first_joist.length), ruling->name,
+                        length_tape(arena, beam->clear_span.length));
+    }
+}
+
 static const struct rule rules[] = {
     {KIND_JOISTS, DIAG_K017, joists_come_to_a_beam},
     {KIND_BEAM, DIAG_K017, beam_carries_something},
+    {KIND_BEAM, DIAG_K009, beam_meets_its_joists},
     {KIND_WALL, DIAG_K017, wall_out_needs_a_beam},
 };
 const struct rules rules_of_path = {rules, sizeof rules / sizeof *rules};
