@@ -44,8 +44,6 @@ money_t money_nearest(money_t value, money_t step);
 /* count x each to a decimal of `places` (0 to 4), half away from zero: hours, square feet. */
 decimal_t decimal_times(decimal_t a, decimal_t b, int places);
 decimal_t decimal_round(decimal_t value, int places);
-/* Whole units needed for `value` in packs of `pack` (> 0): ceiling of value / pack. */
-int64_t decimal_packs(decimal_t value, decimal_t pack);
 
 double money_dollars(money_t value);
 double decimal_value(decimal_t value);

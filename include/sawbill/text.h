@@ -43,9 +43,6 @@ char *text_trim(struct arena *arena, const char *text);
 /* Splits at commas, each part trimmed; empty parts are kept as "", so that "" is one part. Returns the count. */
 size_t text_split(struct arena *arena, const char *text, char ***parts);
 
-/* sort.h-free total orders used for stable output. */
-int name_compare(const char *a, const char *b);
-
 /* Doubles for people and for JSON: at most `decimals` places, trailing zeros cut, "-0" never
  * printed, '.' as the point whatever the locale is.  Halves go away from zero, judged on 15 significant
  * digits as a spreadsheet program does: 1.005 to two places is 1.01.  What is not finite is "nan", "inf" or

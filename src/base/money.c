@@ -148,12 +148,6 @@ decimal_t decimal_round(decimal_t value, int places)
     return within(divide_round(value, step) * step);
 }
 
-int64_t decimal_packs(decimal_t value, decimal_t pack)
-{
-    assert(pack > 0);
-    return value / pack + (value % pack > 0);
-}
-
 double money_dollars(money_t value)
 {
     return (double)value / (double)MONEY_DOLLAR;

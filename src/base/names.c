@@ -57,12 +57,6 @@ bool name_same(const char *a, const char *b)
     return compare_folded(a, b) == 0;
 }
 
-int name_compare(const char *a, const char *b)
-{
-    int order = compare_folded(a, b);
-    return order ? order : strcmp(a, b);
-}
-
 static size_t least(size_t a, size_t b)
 {
     return a < b ? a : b;

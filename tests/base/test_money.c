@@ -292,17 +292,6 @@ static void test_decimals(void **state)
     assert_int_equal(decimal_round(-25000, 0), -30000);
     assert_int_equal(decimal_round(12345, 4), 12345);
     assert_int_equal(decimal_round(12345, 3), 12350);
-    /* packs: never short */
-    assert_int_equal(decimal_packs(0, 250000), 0);
-    assert_int_equal(decimal_packs(1, 250000), 1);
-    assert_int_equal(decimal_packs(250000, 250000), 1);
-    assert_int_equal(decimal_packs(250001, 250000), 2);
-    uint64_t random = 250;
-    for (int i = 0; i < ROUNDS; i++) {
-        decimal_t value = random_up_to(&random, 100000000), pack = 1 + random_up_to(&random, 1000000);
-        int64_t packs = decimal_packs(value, pack);
-        assert_true(packs * pack >= value && (packs == 0 || (packs - 1) * pack < value));
-    }
 }
 
 static void test_doubles(void **state)
