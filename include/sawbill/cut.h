@@ -62,4 +62,8 @@ struct cut_plan *cut_solve(struct arena *arena, const struct cut_problem *proble
  */
 const char *cut_verify(const struct cut_problem *problem, const struct cut_plan *plan);
 
+bool cut_parts_alike(const struct cut_part *a, const struct cut_part *b);
+/* How many sticks of the plan are cut as this one; 0 when an earlier one stands for it. */
+int cut_count_alike(const struct cut_plan *plan, size_t index);
+
 #endif

@@ -3,32 +3,6 @@
 
 #include <string.h>
 
-static bool sticks_alike(const struct cut_stick *a, const struct cut_stick *b)
-{
-    if (a->stock != b->stock || a->part_count != b->part_count || a->left != b->left)
-        return false;
-    for (size_t i = 0; i < a->part_count; i++)
-        if (a->part[i].length != b->part[i].length || strcmp(a->part[i].label, b->part[i].label) != 0)
-            return false;
-    return true;
-}
-
-static bool seen_before(const struct cut_plan *plan, size_t index)
-{
-    for (size_t i = 0; i < index; i++)
-        if (sticks_alike(&plan->stick[i], &plan->stick[index]))
-            return true;
-    return false;
-}
-
-static int64_t alike_count(const struct cut_plan *plan, size_t index)
-{
-    int64_t count = 0;
-    for (size_t i = index; i < plan->stick_count; i++)
-        count += sticks_alike(&plan->stick[i], &plan->stick[index]);
-    return count;
-}
-
 /* "12' 9" beam B1 ply, 3' 2" block": like parts stand beside one another in a plan and are counted together. */
 static const char *parts_text(struct arena *arena, const struct cut_stick *stick)
 {
@@ -36,8 +10,7 @@ static const char *parts_text(struct arena *arena, const struct cut_stick *stick
     for (size_t i = 0; i < stick->part_count;) {
         const struct cut_part *part = &stick->part[i];
         size_t run = 1;
-        while (i + run < stick->part_count && stick->part[i + run].length == part->length &&
-               !strcmp(stick->part[i + run].label, part->label))
+        while (i + run < stick->part_count && cut_parts_alike(&stick->part[i + run], part))
             run++;
         buffer_add(&out, out.length ? "; " : "");
         if (run > 1)
@@ -48,13 +21,12 @@ static const char *parts_text(struct arena *arena, const struct cut_stick *stick
     return buffer_text(&out);
 }
 
-static void add_sticks(struct table *table, const struct cut_plan *plan, size_t index)
+static void add_sticks(struct table *table, const struct cut_plan *plan, size_t index, int count)
 {
     struct arena *arena = table->arena;
     const struct cut_stick *stick = &plan->stick[index];
-    int64_t count = alike_count(plan, index);
     struct table_row *row = table_row(table);
-    row->cell[0] = arena_printf(arena, "%lld", (long long)count);
+    row->cell[0] = arena_printf(arena, "%d", count);
     row->cell[1] =
         arena_printf(arena, "%s%s", length_tape(arena, stick->stock->length), stick->stock->shop ? ", shop stock" : "");
     row->cell[2] = parts_text(arena, stick);
@@ -72,9 +44,11 @@ static void show_plan(struct screen *screen, const struct cut_plan *plan)
     struct arena *arena = screen->out.arena;
     struct table table = table_new(arena, columns, sizeof columns / sizeof columns[0]);
     screen_heading(screen, "%s", plan->problem->member);
-    for (size_t i = 0; i < plan->stick_count; i++)
-        if (!seen_before(plan, i))
-            add_sticks(&table, plan, i);
+    for (size_t i = 0; i < plan->stick_count; i++) {
+        int count = cut_count_alike(plan, i);
+        if (count > 0)
+            add_sticks(&table, plan, i, count);
+    }
     screen_table(screen, &table);
     screen_printf(screen, WEIGHT_PLAIN, "bought %s = net %s + kerf %s + end trim %s + cutoffs %s",
                   length_tape(arena, plan->bought), length_tape(arena, plan->net), length_tape(arena, plan->kerf_lost),

@@ -1,8 +1,6 @@
 /* Cuts: which sticks to buy and how to cut them; and whether prices changed since that was decided. */
 #include "workbook.h"
 
-#include <string.h>
-
 #include "sawbill/text.h"
 
 enum { C_MEMBER, C_STICKS, C_STOCK, C_FEET, C_FROM, C_CUT, C_LEFT, C_COST, C_NOW, C_COLUMNS };
@@ -19,18 +17,13 @@ static const struct column_head HEADS[C_COLUMNS] = {
     {"At today's prices", 16, false},
 };
 
-static bool same_part(const struct cut_part *a, const struct cut_part *b)
-{
-    return a->length == b->length && strcmp(a->label, b->label) == 0;
-}
-
 /* "2 x 7' 2\" (post ply, post P1); 9-1/4\" (block K1)": pieces that follow each other and are alike, together. */
 static const char *pieces_text(struct arena *arena, const struct cut_stick *stick)
 {
     struct buffer text = {.arena = arena};
     size_t next;
     for (size_t i = 0; i < stick->part_count; i = next) {
-        for (next = i + 1; next < stick->part_count && same_part(&stick->part[i], &stick->part[next]);)
+        for (next = i + 1; next < stick->part_count && cut_parts_alike(&stick->part[i], &stick->part[next]);)
             next++;
         buffer_printf(&text, "%s", i ? "; " : "");
         if (next > i + 1)
@@ -38,30 +31,6 @@ static const char *pieces_text(struct arena *arena, const struct cut_stick *stic
         buffer_printf(&text, "%s (%s)", length_tape(arena, stick->part[i].length), stick->part[i].label);
     }
     return buffer_text(&text);
-}
-
-static bool same_stick(const struct cut_stick *a, const struct cut_stick *b)
-{
-    if (a->stock != b->stock || a->part_count != b->part_count)
-        return false;
-    for (size_t i = 0; i < a->part_count; i++)
-        if (!same_part(&a->part[i], &b->part[i]))
-            return false;
-    return true;
-}
-
-/* How many sticks of the plan are cut as this one; 0 when an earlier one stands for it. */
-static int sticks_alike(const struct cut_plan *plan, size_t index)
-{
-    int count = 0;
-    for (size_t i = 0; i < plan->stick_count; i++) {
-        if (!same_stick(&plan->stick[i], &plan->stick[index]))
-            continue;
-        if (i < index)
-            return 0;
-        count++;
-    }
-    return count;
 }
 
 /* What the plan counts for a stick: its part of a pack, or feet and a cut; here for all the sticks alike. */
@@ -155,7 +124,7 @@ static int add_plan(struct workbook *w, int row, const struct cut_plan *plan)
     struct arena *a = w->arena;
     int first = row;
     for (size_t i = 0; i < plan->stick_count; i++) {
-        int count = sticks_alike(plan, i);
+        int count = cut_count_alike(plan, i);
         if (count)
             add_stick(w, row++, plan, i, count);
     }
