@@ -113,14 +113,14 @@ struct estimate {
     money_t low_price, high_price; /* of a budget: every task at its low, at its high hours; else both are price */
 };
 
-/* The order from takeoff and plans, with packs for the prices now. */
 /* What one of the line's `packs` is: "each", "ft", "cut", "pack of 300 sq ft", "pack of 12". */
 const char *order_unit(struct arena *arena, const struct order_line *line);
+/* The order from takeoff and plans, with packs for the prices now. */
 struct order *order_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                         const struct takeoff *takeoff, struct cut_plan *const *plans, size_t plan_count,
                         struct diags *diags);
 /* Totals of an order again (after a price changed): net, spare and price rows stay those chosen. A total beyond
- * MONEY_MOST is held there; price_job() then gives the stop P002. */
+ * MONEY_MOST comes back as at least that; price_job() then gives the stop P002. */
 void order_total(struct order *order, const struct job *job);
 struct estimate *price_job(struct arena *arena, const struct job *job, const struct takeoff *takeoff,
                            const struct order *order, const struct catalog *catalog, struct diags *diags);
