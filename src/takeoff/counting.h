@@ -28,8 +28,6 @@ const char *side_name(int side); /* "A", "B" */
 bool is_new_beam(const struct beam *beam);
 /* Joists are cut and hung on this beam (those of a dropped beam lie on it). */
 bool hangs_joists(const struct beam *beam);
-/* Pieces no longer than `most` that make up `length`, all equal; each rounded up to 1/16 in. */
-int64_t equal_pieces(length_t length, length_t most, length_t *each);
 
 /* One file each. */
 void count_plies(struct counting *counting);

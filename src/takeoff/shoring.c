@@ -7,22 +7,50 @@
 /* One diagonal for every such length of shore (common practice, no source). */
 #define DIAGONAL_EACH (8 * LENGTH_FOOT)
 
+/* A run along the shore in pieces that go up a stair and meet over a stud: `first` each, and one `last`. */
+struct pieces {
+    int64_t firsts;
+    length_t first, last;
+};
+
+static struct pieces pieces_of(length_t length, length_t spacing)
+{
+    for (int64_t count = (length + LONGEST_PIECE - 1) / LONGEST_PIECE;; count++) {
+        length_t step = spacing > 0 && length / count >= spacing ? spacing : LENGTH_INCH / 16;
+        length_t first = length / count / step * step;
+        length_t last = length - (count - 1) * first;
+        if (last <= LONGEST_PIECE)
+            return (struct pieces){count - 1, first, last};
+    }
+}
+
+static void add_pieces(struct counting *counting, const struct shore_design *design, const char *what, const char *id,
+                       int64_t count, length_t each, const char *counted)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->shore->head;
+    line_add_pieces(counting, design->plate, count, each,
+                    (struct takeoff_line){.id = arena_printf(arena, "shores/%s/%s", head->id, id),
+                                          .what = what,
+                                          .where = head_name(arena, KIND_SHORE, head),
+                                          .counted = counted,
+                                          .at = head->at});
+}
+
 static void add_runs(struct counting *counting, const struct shore_design *design, const char *what, const char *id,
                      int runs, const char *counted)
 {
     struct arena *arena = counting->arena;
-    const struct head *head = &design->shore->head;
-    length_t each = 0;
-    int64_t pieces = equal_pieces(design->length, LONGEST_PIECE, &each);
-    line_add_pieces(counting, design->plate, pieces * runs, each,
-                    (struct takeoff_line){.id = arena_printf(arena, "shores/%s/%s", head->id, id),
-                                          .what = what,
-                                          .where = head_name(arena, KIND_SHORE, head),
-                                          .counted = arena_printf(arena, "%s, %s, in %s of %s", counted,
-                                                                  length_tape(arena, design->length),
-                                                                  number_of(arena, pieces, "piece", "equal pieces"),
-                                                                  length_tape(arena, each)),
-                                          .at = head->at});
+    struct pieces pieces = pieces_of(design->length, design->spacing);
+    const char *whole = length_tape(arena, design->length), *last = length_tape(arena, pieces.last);
+    if (pieces.firsts == 0) {
+        add_pieces(counting, design, what, id, runs, pieces.last, arena_printf(arena, "%s, %s", counted, whole));
+        return;
+    }
+    const char *how = arena_printf(arena, "%s, %s, broken over a stud: %lld x %s and %s each", counted, whole,
+                                   (long long)pieces.firsts, length_tape(arena, pieces.first), last);
+    add_pieces(counting, design, what, id, pieces.firsts * runs, pieces.first, how);
+    add_pieces(counting, design, what, arena_printf(arena, "%s, last", id), runs, pieces.last, how);
 }
 
 static void add_studs(struct counting *counting, const struct shore_design *design, length_t stud)

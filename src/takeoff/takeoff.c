@@ -84,14 +84,6 @@ bool hangs_joists(const struct beam *beam)
     return is_new_beam(beam) && beam->set.choice != SET_DROPPED;
 }
 
-int64_t equal_pieces(length_t length, length_t most, length_t *each)
-{
-    int64_t count = length > 0 ? (length + most - 1) / most : 0;
-    const length_t step = LENGTH_INCH / 16;
-    *each = count > 0 ? ((length + count - 1) / count + step - 1) / step * step : 0;
-    return count;
-}
-
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                             const struct design *design, struct diags *diags)
 {

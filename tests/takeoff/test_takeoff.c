@@ -132,15 +132,17 @@ static void no_pattern_counts_nothing_and_says_so(void **state)
         assert_null(strstr(house->diags.item[i].text, "ask the engineer"));
 }
 
-/* S1, 200 in long, 93 in high: 14 studs of 93 - 2 x 1-1/2 = 90; two plates in two pieces of 100 each; a brace row in
- * two pieces of 100; ceil(200 / 96) = 3 diagonals over 66-2/3, taken as 66-11/16, and up 93: 66.6875^2 + 93^2 =
- * 13,096.2, between 114-7/16 (13,095.9) and 114-1/2 (13,110.3). */
+/* S1, 200 in long, 93 in high: 14 studs of 93 - 2 x 1-1/2 = 90; half of 200 is 100, the stud before it
+ * stands at 96: plates and brace row break there, 96 and 104 in; ceil(200 / 96) = 3 diagonals over 66-2/3, taken as
+ * 66-11/16, and up 93: 66.6875^2 + 93^2 = 13,096.2, between 114-7/16 (13,095.9) and 114-1/2 (13,110.3). */
 static void shore_lumber(void **state)
 {
     const struct takeoff *takeoff = house_count(house_new(*state));
     assert_pieces(takeoff, "shores/S1/studs", 14, 90, "SPF2-2X4");
-    assert_pieces(takeoff, "shores/S1/plates", 4, 100, "SPF2-2X4");
-    assert_pieces(takeoff, "shores/S1/brace rows", 2, 100, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/plates", 2, 96, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/plates, last", 2, 104, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/brace rows", 1, 96, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/brace rows, last", 1, 104, "SPF2-2X4");
     assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.5, "SPF2-2X4");
 }
 
@@ -153,12 +155,13 @@ static void plates_of_other_wood(void **state)
     house->shore_design[0].plate = &plate;
     const struct takeoff *takeoff = house_count(house);
     assert_pieces(takeoff, "shores/S1/studs", 14, 87, "SPF2-2X4");
-    assert_pieces(takeoff, "shores/S1/plates", 4, 100, "DFL2-2X10");
-    assert_pieces(takeoff, "shores/S1/brace rows", 2, 100, "DFL2-2X10");
+    assert_pieces(takeoff, "shores/S1/plates", 2, 96, "DFL2-2X10");
+    assert_pieces(takeoff, "shores/S1/brace rows", 1, 96, "DFL2-2X10");
     assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.5, "DFL2-2X10");
 }
 
-/* 12 ft go in one piece, a sixteenth more in two of 6 ft 1/16 in; no brace row, no line. */
+/* 12 ft go in one piece; a sixteenth more breaks over the stud before the half of 72-1/32 in, at 64: 80-1/16 is left.
+ * At 25 ft and studs at 24 in three pieces of 100: two of 96 and 108; no brace row, no line. */
 static void plates_no_longer_than_twelve_feet(void **state)
 {
     struct house *house = house_new(*state);
@@ -168,7 +171,14 @@ static void plates_no_longer_than_twelve_feet(void **state)
     assert_pieces(takeoff, "shores/S1/plates", 2, 144, "SPF2-2X4");
     assert_null(line_find(takeoff, "shores/S1/brace rows"));
     house->shore_design[0].length = FEET(12) + INCHES(0.0625);
-    assert_pieces(house_count(house), "shores/S1/plates", 4, 72.0625, "SPF2-2X4");
+    takeoff = house_count(house);
+    assert_pieces(takeoff, "shores/S1/plates", 2, 64, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/plates, last", 2, 80.0625, "SPF2-2X4");
+    house->shore_design[0].length = FEET(25);
+    house->shore_design[0].spacing = INCHES(24);
+    takeoff = house_count(house);
+    assert_pieces(takeoff, "shores/S1/plates", 4, 96, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/plates, last", 2, 108, "SPF2-2X4");
 }
 
 static void what_cannot_be_counted_is_noted(void **state)
