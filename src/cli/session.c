@@ -81,6 +81,18 @@ static bool stopped(const struct session *session)
     return diag_has_stop(&session->diags);
 }
 
+/* A folder that is not there is a slip of the job file: the message stands at its line. */
+static void place_at_key(struct session *session, const char *folder)
+{
+    for (size_t i = 0; i < session->diags.count; i++) {
+        struct diag *diag = &session->diags.item[i];
+        if (diag->code != DIAG_F001 || diag->at.line != 0 || strcmp(diag->at.file, folder) != 0)
+            continue;
+        diag->at = session->job->facts.catalogs.at->at;
+        diag->text = arena_printf(session->arena, "%s: '%s'", diag->text, folder);
+    }
+}
+
 static void run_stages(struct session *session, const char *text, size_t length)
 {
     struct arena *arena = session->arena;
@@ -94,6 +106,7 @@ static void run_stages(struct session *session, const char *text, size_t length)
     const char *stock = job->facts.shop_stock.text;
     session->catalog =
         catalog_read(arena, folder, stock ? beside(arena, session->job_file, stock) : NULL, &session->diags);
+    place_at_key(session, folder);
     if (stopped(session))
         return;
     const struct outcome *outcome = plan_job(arena, job, session->catalog, &session->diags);
