@@ -45,6 +45,10 @@ enum exit_status command_bid(struct arena *arena, const struct options *options)
         say("the client's file and the cost workbook cannot both be '%s'", path);
         return EXIT_USE;
     }
+    if (!strcmp(path, "-") || !*path || (options->client && (!strcmp(options->client, "-") || !*options->client))) {
+        say("a workbook needs the name of a file; it is not written to standard output");
+        return EXIT_USE;
+    }
     struct session session = session_open(arena, options, file);
     struct options show = *options;
     show.output = NULL; /* -o names the workbook here */

@@ -32,6 +32,9 @@ expect 2 'client for check' "$program" check --client c.xlsx parlor.ini
 expect 2 'color' "$program" check --color blue parlor.ini
 expect 2 'standard input without -o' "$program" bid -
 expect 2 'unknown kind' "$program" keys beem;                  holds err "did you mean 'beam'" 'unknown kind'
+expect 2 'workbook to standard output' "$program" bid parlor.ini -o -
+expect 2 'workbook without a name' "$program" bid parlor.ini -o ''
+expect 2 'client to standard output' "$program" bid parlor.ini --client -
 expect 2 'one file for two' "$program" bid parlor.ini -o a.xlsx --client a.xlsx
 expect 0 'help' "$program" --help;                             holds out 'exit status' 'help'
 expect 0 'version' "$program" --version;                       holds out 'sawbill 0' 'version'
