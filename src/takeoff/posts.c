@@ -1,9 +1,49 @@
 /* Posts, the nails that make their plies one post, and squash blocks under them. */
 #include "counting.h"
+#include "sawbill/text.h"
 
 static bool is_new_post(const struct post *post)
 {
     return post->status.choice != NE_EXISTING;
+}
+
+/* Where no nail reaches through all plies they are rated one by one, and stitched each to the one before (12 in apart:
+ * common practice, no source). */
+#define STITCH_SPACING (12 * LENGTH_INCH)
+
+/* The shortest common nail as long as two plies are thick, or NULL. */
+static const struct fastener *stitch_nail(const struct catalog *catalog, length_t ply)
+{
+    const struct fastener *best = NULL;
+    for (size_t i = 0; i < catalog->fastener_count; i++) {
+        const struct fastener *nail = &catalog->fasteners[i];
+        if (name_same(nail->kind, "common nail") && nail->length >= 2 * ply && (!best || nail->length < best->length))
+            best = nail;
+    }
+    return best;
+}
+
+static void count_stitches(struct counting *counting, const struct post_design *design, const char *where)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->post->head;
+    const struct fastener *nail = stitch_nail(counting->catalog, design->member->ply_width);
+    if (design->plies < 2)
+        return;
+    if (!nail) {
+        diag_add(counting->diags, DIAG_T002, &head->at, "no common nail in the catalog goes through two plies of '%s'",
+                 where);
+        return;
+    }
+    int64_t row = design->post->height.length / STITCH_SPACING + 1, joints = design->plies - 1;
+    line_add_fasteners(counting, nail->code, row * joints,
+                       (struct takeoff_line){.id = arena_printf(arena, "posts/%s/nails", head->id),
+                                             .where = where,
+                                             .counted = arena_printf(arena,
+                                                                     "%lld joints of plies x %lld nails, 12\" apart, "
+                                                                     "staggered: no nail reaches through all plies",
+                                                                     (long long)joints, (long long)row),
+                                             .at = head->at});
 }
 
 static void count_post(struct counting *counting, const struct post_design *design)
@@ -24,7 +64,9 @@ static void count_post(struct counting *counting, const struct post_design *desi
                               .where = where,
                               .counted = arena_printf(arena, "%s x height %s", plies, length_tape(arena, height)),
                               .at = head->at});
-    if (design->nail && design->nails > 0)
+    if (!design->nail)
+        count_stitches(counting, design, where);
+    else if (design->nails > 0)
         line_add_fasteners(
             counting, design->nail->code, design->nails,
             (struct takeoff_line){.id = arena_printf(arena, "posts/%s/nails", head->id),

@@ -37,6 +37,20 @@ static void posts_and_blocks(void **state)
     assert_string_equal(line_of(takeoff, "posts/P1/nails")->item, "BOX-16D");
 }
 
+/* No nail goes through all: the three plies of P1, 86 in high, are stitched with the shortest common nail of 3 in or
+ * more; in each of 2 joints at 0, 12, ... 84 in, 8 nails: 16. */
+static void plies_that_no_nail_crosses_are_stitched(void **state)
+{
+    struct house *house = house_new(*state);
+    house->post_design[0].nail = NULL;
+    house->fastener[NAIL_16D].length = INCHES(3.5);
+    house->fastener[NAIL_10D].length = INCHES(3);
+    house->fastener[NAIL_SHORT].length = INCHES(3);
+    const struct takeoff *takeoff = house_count(house);
+    assert_count(takeoff, "posts/P1/nails", 16);
+    assert_string_equal(line_of(takeoff, "posts/P1/nails")->item, "BOX-10D");
+}
+
 /* North, side A: 11 hangers; south, side B: 10 joists, 2 of them double; B2 hangs with end 2 on B1. */
 static void hangers_and_their_nails(void **state)
 {
@@ -264,6 +278,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(plies_are_single_pieces, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(posts_and_blocks, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(plies_that_no_nail_crosses_are_stitched, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hangers_and_their_nails, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(straps_and_their_nails, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hangers_match_ends_and_nails_match_holes, support_setup, support_teardown),
