@@ -74,8 +74,19 @@ static void note_finish(struct counting *counting, const struct wall *wall, cons
              finish->text, head_name(counting->arena, KIND_WALL, &wall->head), finish->text);
 }
 
+/* With no row at all the job would be priced without its labor. */
+static void fault_no_rows(struct counting *counting)
+{
+    if (counting->catalog->assembly_count == 0)
+        diag_add(
+            counting->diags, DIAG_C006, &counting->job->facts.head.at,
+            "assemblies.csv has no row: nothing says what labor and materials taking out a wall and setting a beam "
+            "come to");
+}
+
 void count_assemblies(struct counting *counting)
 {
+    fault_no_rows(counting);
     for (size_t i = 0; i < counting->catalog->assembly_count; i++)
         count_part(counting, &counting->catalog->assemblies[i]);
     for (size_t i = 0; i < counting->job->wall_count; i++) {

@@ -146,6 +146,16 @@ static void a_finish_without_an_assembly_is_noted(void **state)
     assert_int_equal(notes, 1);
 }
 
+static void no_assembly_at_all_is_a_stop(void **state)
+{
+    struct house *house = house_new(*state);
+    house_count(house);
+    assert_int_equal(diag_count(&house->diags, DIAG_STOP), 1);
+    for (size_t i = 0; i < house->diags.count; i++)
+        if (house->diags.item[i].class == DIAG_STOP)
+            assert_non_null(strstr(house->diags.item[i].text, "assemblies.csv has no row"));
+}
+
 static void an_unknown_word_is_a_stop(void **state)
 {
     struct house *house = house_new(*state);
@@ -184,6 +194,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(ids_stay_unique, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_finish_without_an_assembly_is_noted, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(an_unknown_word_is_a_stop, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(no_assembly_at_all_is_a_stop, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(every_line_is_whole, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
