@@ -64,6 +64,7 @@ DIAG_ROW(P001, STOP, false, "no price for something the job needs")
 DIAG_ROW(P002, STOP, false, "sum too large")
 DIAG_ROW(P003, STOP, false, "markup rates that leave nothing")
 DIAG_ROW(P004, NOTE, true, "order below the least order of its supplier")
+DIAG_ROW(P005, NOTE, true, "bought for nothing")
 
 /* W: writing */
 DIAG_ROW(W001, STOP, false, "file cannot be written")

@@ -85,6 +85,17 @@ static void note_least_orders(struct arena *arena, const struct order *order, st
     }
 }
 
+/* Zero is an answer, but a price list with holes filled by zeros gives a bid that loses money. */
+static void note_free_things(const struct order *order, struct diags *diags)
+{
+    for (size_t i = 0; i < order->count; i++) {
+        const struct order_line *line = &order->line[i];
+        if (line->price && !line->cut_charge && line->packs > 0 && line->price->price == 0)
+            diag_add(diags, DIAG_P005, &line->price->at, "the price of '%s' from '%s' is zero, and the job needs it",
+                     line->item, line->price->supplier);
+    }
+}
+
 struct order *order_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                         const struct takeoff *takeoff, struct cut_plan *const *plans, size_t plan_count,
                         struct diags *diags)
@@ -95,5 +106,6 @@ struct order *order_job(struct arena *arena, const struct job *job, const struct
     order_suppliers(arena, catalog, order);
     order_total(order, job);
     note_least_orders(arena, order, diags);
+    note_free_things(order, diags);
     return order;
 }

@@ -232,6 +232,19 @@ static struct order *order_of(struct made *made, struct cut_plan *plan)
 }
 
 /* Two 16 ft and one 12 ft at 24.36 and 17.88, one from the shop at 5.00: 48.72 + 17.88 + 5.00. */
+static void a_price_of_zero_is_noted(void **state)
+{
+    struct made *made = made_new(*state);
+    made_supplier(made, "yard", 0, -1);
+    made_price(made, "GIFT", "each", 1, 0, "yard");
+    made_price(made, "POST", "each", 1, 9, "yard");
+    made_price(made, "NOT-NEEDED", "each", 1, 0, "yard");
+    made_item(made, "gifts", "GIFT", 2);
+    made_item(made, "posts", "POST", 2);
+    made_order(made);
+    assert_int_equal(count_of(made, DIAG_P005), 1);
+}
+
 static void sticks_by_price_row(void **state)
 {
     struct made *made = made_new(*state);
@@ -326,6 +339,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(two_suppliers, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_goods_no_delivery, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(least_order_is_noted, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_price_of_zero_is_noted, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sticks_by_price_row, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(by_the_foot, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(totals_again, support_setup, support_teardown),
