@@ -68,6 +68,7 @@ struct joist_design {
      * has its joists on top: no hangers, and `hanger` is NULL without a fault. */
     size_t doubled_count;
     const struct hanger *doubled_hanger;
+    bool passes_cut; /* the joists themselves hold as simple spans, or cannot be checked (see unchecked) */
 };
 struct beam_design {
     const struct beam *beam;

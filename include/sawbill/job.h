@@ -187,6 +187,7 @@ struct joists {
     struct length_value measured_depth, measured_width, spacing, first_joist, run, from, to;
     struct lengths_value at, doubled_at;
     struct ref_value area;
+    struct length_value seat_planed; /* depth taken off the lower edge of the cut end */
 };
 struct beam_end {
     enum end_kind kind;

@@ -98,12 +98,6 @@ static void list_unchecked(struct sizing *s, const struct beam_design *bd)
         unchecked_add(s,
                       arena_printf(s->arena, "not checked: the cut end of %s under the roof (NDS 2018 3.4.3.2)", name));
     unchecked_add(s, arena_printf(s->arena, "not checked: the ends of %s held against rolling", name));
-    for (int side = 0; side < 2; side++)
-        if (bd->side[side])
-            unchecked_add(s, arena_printf(s->arena,
-                                          "not checked: %s themselves, and their far bearing, wall, header "
-                                          "and footing",
-                                          head_name(s->arena, KIND_JOISTS, &bd->side[side]->joists->head)));
 }
 
 static void list_walls(struct sizing *s)

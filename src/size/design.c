@@ -78,6 +78,8 @@ static bool all_pass(const struct design *design)
     bool passes = true;
     for (size_t i = 0; i < design->beam_count; i++)
         passes &= design->beams[i].passes;
+    for (size_t i = 0; i < design->joists_count; i++)
+        passes &= design->joists[i].passes_cut;
     for (size_t i = 0; i < design->post_count; i++)
         passes &= design->posts[i].passes;
     for (size_t i = 0; i < design->shore_count; i++)
@@ -100,6 +102,8 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     const size_t *order = beam_order(arena, job);
     for (size_t i = 0; i < job->beam_count; i++)
         beam_size(&s, order[i]);
+    for (size_t i = 0; i < s.design->joists_count; i++)
+        s.design->joists[i].passes_cut = joists_cut_check(&s, &s.design->joists[i]);
     posts_size(&s);
     shores_size(&s);
     basis_write(&s);

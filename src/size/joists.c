@@ -39,8 +39,7 @@ static void fill_places(struct sizing *s, struct joist_design *jd, length_t cut_
     }
 }
 
-/* Width of floor that one joist holds: the spacing, or the widest gap where they wander. */
-static double joist_spacing_ft(const struct joist_design *jd)
+double joist_spacing_ft(const struct joist_design *jd)
 {
     double spacing = length_feet(jd->joists->spacing.length);
     if (jd->joists->at.count == 0)
@@ -136,7 +135,7 @@ static void check_hangers(struct sizing *s, struct joist_design *jd, struct memb
 {
     size_t beam = (size_t)(jd->beam - s->job->beams);
     struct hanger_need need = {.width_in = length_inches(jd->width),
-                               .depth_in = length_inches(jd->depth),
+                               .depth_in = length_inches(jd->depth - jd->joists->seat_planed.length),
                                .carrier_in = s->width_in[beam],
                                .lb = jd->end_lb};
     jd->hanger = NULL;
