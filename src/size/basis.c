@@ -84,10 +84,10 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
 static void list_unchecked(struct sizing *s, const struct beam_design *bd)
 {
     const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
-    if (bd->plies > 1)
+    if (bd->plies > 1 && bd->member && !ply_fastening_known(s, bd))
         unchecked_add(s, arena_printf(s->arena,
-                                      "not checked: the fasteners between the plies of %s, joists on one side "
-                                      "or both",
+                                      "not checked: the fasteners between the plies of %s: the job names none that "
+                                      "fasteners.csv has",
                                       name));
     if (bd->beam->set.choice == SET_UPSET)
         unchecked_add(s, arena_printf(s->arena,

@@ -222,6 +222,7 @@ bool beam_member_check(struct sizing *s, size_t index)
     checks_add(s, checks, shear);
     checks_add(s, checks, live);
     checks_add(s, checks, total);
+    ply_fastening_check(s, index, &at.present, checks);
     if (!checks->specified)
         check_limits(s, bd, &at, checks);
     return checks_close(s, checks, place_of(bd->beam->member.at, &bd->beam->head));

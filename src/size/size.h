@@ -118,6 +118,9 @@ struct beam_case {
 };
 struct beam_case beam_case_of(struct sizing *s, size_t beam);
 bool beam_member_check(struct sizing *s, size_t beam);
+/* ply_joints.c: adds to the checks of a beam those of the joints between its plies, where something hangs on it */
+bool ply_fastening_known(const struct sizing *s, const struct beam_design *bd);
+void ply_fastening_check(struct sizing *s, size_t beam, const struct loads *present, struct member_checks *checks);
 void posts_resolve(struct sizing *s);
 void posts_size(struct sizing *s);
 void shores_size(struct sizing *s);

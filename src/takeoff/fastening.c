@@ -1,6 +1,9 @@
 /* Ply fasteners, exactly in the pattern that the job gives: nothing is added to it, nothing left out. */
 #include "counting.h"
 
+#include "sawbill/joint.h"
+#include "sawbill/text.h"
+
 struct pattern {
     length_t length, end, spacing, stagger;
     int rows, faces;
@@ -27,8 +30,28 @@ static struct row_counts count_rows(const struct pattern *pattern)
                                .staggered_rows = staggered};
 }
 
+/* At which joints the fasteners of each face count: those that stand deep enough in the ply beyond. */
+static const char *at_joints(struct counting *counting, const struct pattern *pattern, const struct beam_design *design)
+{
+    const struct fastener *fastener = catalog_fastener(counting->catalog, design->beam->ply_fasteners.text);
+    struct joint_plies plies = {.plies = design->plies, .ply_in = length_inches(design->member->ply_width)};
+    struct buffer text = {.arena = counting->arena};
+    for (int joint = 1; fastener && joint < design->plies; joint++) {
+        bool reaches[2] = {false, false};
+        for (int face = 0; face < pattern->faces; face++)
+            reaches[face] = joint_reach(&plies, joint_kind_of(fastener), length_inches(fastener->diameter),
+                                        length_inches(fastener->length), joint, face == 1) > 0;
+        const char *those = reaches[0] && reaches[1] ? "those of both faces"
+                            : reaches[0]             ? "those of face A"
+                            : reaches[1]             ? "those of face B"
+                                                     : "none reaches";
+        buffer_printf(&text, "; ply joint %d: %s", joint, those);
+    }
+    return buffer_text(&text);
+}
+
 static const char *how_counted(struct arena *arena, const struct pattern *pattern, const struct row_counts *rows,
-                               int interfaces)
+                               const char *joints)
 {
     const char *length = length_tape(arena, pattern->length), *end = length_tape(arena, pattern->end);
     const char *spacing = length_tape(arena, pattern->spacing);
@@ -37,11 +60,10 @@ static const char *how_counted(struct arena *arena, const struct pattern *patter
         staggered = arena_printf(arena, " + %s of floor((%s - 2 x %s - %s) / %s) + 1 = %lld",
                                  number_of(arena, rows->staggered_rows, "staggered row", "staggered rows"), length, end,
                                  length_tape(arena, pattern->stagger), spacing, (long long)rows->staggered);
-    return arena_printf(arena, "%s x (%s of floor((%s - 2 x %s) / %s) + 1 = %lld%s), driven from %s through %s",
+    return arena_printf(arena, "%s x (%s of floor((%s - 2 x %s) / %s) + 1 = %lld%s), driven from %s%s",
                         number_of(arena, pattern->faces, "face", "faces"),
                         number_of(arena, rows->full_rows, "row", "rows"), length, end, spacing, (long long)rows->full,
-                        staggered, pattern->faces == 2 ? "each face" : "one face",
-                        number_of(arena, interfaces, "ply joint", "ply joints"));
+                        staggered, pattern->faces == 2 ? "each face" : "face A alone", joints);
 }
 
 static bool is_specified(struct counting *counting, const struct beam *beam)
@@ -78,12 +100,12 @@ static void count_beam(struct counting *counting, const struct beam_design *desi
                                     .faces = beam->each_face.choice == YES ? 2 : 1};
     struct row_counts rows = count_rows(&pattern);
     int64_t count = pattern.faces * (rows.full_rows * rows.full + rows.staggered_rows * rows.staggered);
-    line_add_fasteners(
-        counting, beam->ply_fasteners.text, count,
-        (struct takeoff_line){.id = arena_printf(counting->arena, "ply fasteners/%s", beam->head.id),
-                              .where = head_name(counting->arena, KIND_BEAM, &beam->head),
-                              .counted = how_counted(counting->arena, &pattern, &rows, design->plies - 1),
-                              .at = beam->ply_fasteners.at->at});
+    line_add_fasteners(counting, beam->ply_fasteners.text, count,
+                       (struct takeoff_line){.id = arena_printf(counting->arena, "ply fasteners/%s", beam->head.id),
+                                             .where = head_name(counting->arena, KIND_BEAM, &beam->head),
+                                             .counted = how_counted(counting->arena, &pattern, &rows,
+                                                                    at_joints(counting, &pattern, design)),
+                                             .at = beam->ply_fasteners.at->at});
 }
 
 void count_fastening(struct counting *counting)

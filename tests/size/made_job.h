@@ -20,7 +20,7 @@ static const char plain_job[] = "[job]\nname = test\ndate = 2026-01-05\nstatus =
                                 "[beam B1]\nset = flush\nclear span = 8 ft\njoists A = joists north\n"
                                 "joists B = joists south\nend 1 = post P1\nend 2 = post P2\nwall at end 1 = across\n"
                                 "wall at end 2 = across\nabove = nothing\nmember = DFL2-2X10\nplies = 3\n"
-                                "ply fasteners = NAIL-16D-COMMON\n"
+                                "ply fasteners = NAIL-16D-COMMON\neach face = yes\n"
                                 "[post P1]\nmember = SPF-STUD-2X4\nplies = 3\nheight = 84 in\nbraced = both\n"
                                 "stands on = footing F1\n"
                                 "[post P2]\nmember = SPF-STUD-2X4\nplies = 3\nheight = 84 in\nbraced = both\n"

@@ -104,17 +104,21 @@ static void hangers_match_ends_and_nails_match_holes(void **state)
     assert_int_equal(nails, ((11 + 8) * (10 + 6) + 2 * (16 + 6) + (14 + 8)) * DECIMAL_ONE);
 }
 
-/* 175 in, ends 2 in: floor(171 / 12) + 1 = 15 in the first row, floor((171 - 6) / 12) + 1 = 14 in the staggered one,
- * both faces: 2 x (15 + 14) = 58. */
+/* 3-1/2 x 0.162 in through two plies of 1-1/2 in stand 1/2 in in the third, less than 6 D = 0.972 in: each face's nails
+ * count at the joint next to it.  175 in, ends 2 in: floor(171 / 12) + 1 = 15 in the first row, floor((171 - 6) / 12) +
+ * 1 = 14 in the staggered one, both faces: 2 x (15 + 14) = 58. */
 static void ply_fasteners_in_the_pattern(void **state)
 {
     struct house *house = house_new(*state);
+    struct fastener *nail = &house->fastener[NAIL_16D];
+    nail->diameter = INCHES(0.162);
+    nail->length = INCHES(3.5);
     const struct takeoff *takeoff = house_count(house);
     assert_count(takeoff, "ply fasteners/B1", 58);
-    assert_string_equal(
-        line_of(takeoff, "ply fasteners/B1")->counted,
-        "2 faces x (1 row of floor((14' 7\" - 2 x 2\") / 1' 0\") + 1 = 15 + 1 staggered row of "
-        "floor((14' 7\" - 2 x 2\" - 6\") / 1' 0\") + 1 = 14), driven from each face through 2 ply joints");
+    assert_string_equal(line_of(takeoff, "ply fasteners/B1")->counted,
+                        "2 faces x (1 row of floor((14' 7\" - 2 x 2\") / 1' 0\") + 1 = 15 + 1 staggered row of "
+                        "floor((14' 7\" - 2 x 2\" - 6\") / 1' 0\") + 1 = 14), driven from each face; "
+                        "ply joint 1: those of face A; ply joint 2: those of face B");
     /* one face, three rows: rows 1 and 3 are full, row 2 is staggered: 15 + 14 + 15 */
     house->beam[0].each_face.choice = NO;
     house->beam[0].rows.count = 3;
