@@ -102,6 +102,13 @@ struct shore_design {
     bool passes;
     const struct member *plate; /* of plates, brace rows and diagonals */
 };
+struct footing_design {
+    const struct footing *footing;
+    struct loads lb;                      /* of all posts on it, without its own weight */
+    double pressure_psf;                  /* greatest, its own weight with it; 0: not known */
+    double least_side_in, least_thick_in; /* the least pad that keeps every rule; 0: none does */
+    bool passes;
+};
 struct design {
     struct beam_design *beams;
     size_t beam_count;
@@ -120,6 +127,8 @@ struct design {
     const char **unchecked;
     size_t unchecked_count, unchecked_capacity; /* what was not checked */
     bool passes;
+    struct footing_design *footings;
+    size_t footing_count;
 };
 
 /* The member of each beam, in the order of job->beams; member NULL leaves it to the job's own `member` and `plies`. */

@@ -109,9 +109,6 @@ static void list_walls(struct sizing *s)
             unchecked_add(s, arena_printf(s->arena, "not checked: %s as a bracing wall: an engineer must say",
                                           head_name(s->arena, KIND_WALL, &wall->head)));
     }
-    for (size_t i = 0; i < s->job->footing_count; i++)
-        unchecked_add(s, arena_printf(s->arena, "not checked: %s: size, thickness and soil",
-                                      head_name(s->arena, KIND_FOOTING, &s->job->footings[i].head)));
 }
 
 void basis_write(struct sizing *s)

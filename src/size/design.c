@@ -50,6 +50,8 @@ static void allocate(struct sizing *s)
     design->joists = arena_array(s->arena, 2 * job->beam_count, sizeof *design->joists);
     design->post_count = job->post_count;
     design->posts = arena_array(s->arena, job->post_count, sizeof *design->posts);
+    design->footing_count = job->footing_count;
+    design->footings = arena_array(s->arena, job->footing_count, sizeof *design->footings);
     design->shore_count = job->shore_count;
     design->shores = arena_array(s->arena, job->shore_count, sizeof *design->shores);
     s->stack = arena_array(s->arena, job->beam_count, sizeof *s->stack);
@@ -82,6 +84,8 @@ static bool all_pass(const struct design *design)
         passes &= design->joists[i].passes_cut;
     for (size_t i = 0; i < design->post_count; i++)
         passes &= design->posts[i].passes;
+    for (size_t i = 0; i < design->footing_count; i++)
+        passes &= design->footings[i].passes;
     for (size_t i = 0; i < design->shore_count; i++)
         passes &= design->shores[i].passes;
     return passes;
@@ -105,6 +109,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     for (size_t i = 0; i < s.design->joists_count; i++)
         s.design->joists[i].passes_cut = joists_cut_check(&s, &s.design->joists[i]);
     posts_size(&s);
+    footings_size(&s);
     shores_size(&s);
     basis_write(&s);
     s.design->passes = all_pass(s.design);

@@ -1,4 +1,4 @@
-/* Posts: what comes down on them, the column by itself, its nails, the plate that it stands on. */
+/* Posts: what comes down on them, the column by itself, its nails, a plate that it stands on. */
 #include "size.h"
 
 #include <math.h>
@@ -17,9 +17,14 @@ void posts_resolve(struct sizing *s)
     }
 }
 
-static void gather(struct sizing *s, struct post_design *pd, size_t index)
+/* Posts above first: what they bring comes down here. */
+static void gather(struct sizing *s, size_t index, bool *done)
 {
+    struct post_design *pd = &s->design->posts[index];
     struct buffer text = {.arena = s->arena};
+    if (done[index])
+        return;
+    done[index] = true;
     for (size_t b = 0; b < s->job->beam_count; b++)
         for (int end = 0; end < 2; end++) {
             const struct beam_end *at = &s->job->beams[b].end_[end];
@@ -29,6 +34,13 @@ static void gather(struct sizing *s, struct post_design *pd, size_t index)
             buffer_printf(&text, "%s%s, end %d", text.length ? "; " : "",
                           head_name(s->arena, KIND_BEAM, &s->job->beams[b].head), end + 1);
         }
+    for (size_t i = 0; i < s->job->post_count; i++) {
+        if (i == index || !post_stands_on(s->job, &s->job->posts[i], KIND_POST, index))
+            continue;
+        gather(s, i, done);
+        pd->lb = loads_plus(pd->lb, s->design->posts[i].lb);
+        buffer_printf(&text, "%s%s", text.length ? "; " : "", head_name(s->arena, KIND_POST, &s->job->posts[i].head));
+    }
     pd->carries = buffer_text(&text);
     if (pd->member)
         pd->lb.of[LOAD_DEAD] += pd->plies * pd->member->weight_plf * length_feet(pd->post->height.length);
@@ -119,6 +131,16 @@ static struct check plate_check(struct sizing *s, const struct post_design *pd, 
     return worst;
 }
 
+void post_on_plate(struct sizing *s, const struct post_design *pd, const struct ref_value *wall,
+                   struct member_checks *checks)
+{
+    const struct member *plate = plate_member(s, wall);
+    if (plate)
+        checks_add(s, checks, plate_check(s, pd, plate));
+    else
+        unchecked_add(s, arena_printf(s->arena, "not checked: the plate under %s: members.csv has none", checks->id));
+}
+
 /* A post on a beam of the job is a load whose place is not known. */
 static void fault_on_beam(struct sizing *s, const struct post *post)
 {
@@ -127,49 +149,6 @@ static void fault_on_beam(struct sizing *s, const struct post *post)
              "the post stands on in words",
              head_name(s->arena, KIND_POST, &post->head),
              head_name(s->arena, KIND_BEAM, &s->job->beams[post->stands_on.index].head));
-}
-
-static const char *stands_on(struct sizing *s, const struct ref_value *ref, const struct text_value *words)
-{
-    const struct job *job = s->job;
-    if (!ref->at)
-        return words->text && *words->text ? words->text : "not said";
-    switch (ref->kind) {
-    case KIND_BLOCK:
-        return head_name(s->arena, KIND_BLOCK, &job->blocks[ref->index].head);
-    case KIND_FOOTING:
-        return head_name(s->arena, KIND_FOOTING, &job->footings[ref->index].head);
-    case KIND_BEAM:
-        return head_name(s->arena, KIND_BEAM, &job->beams[ref->index].head);
-    case KIND_WALL:
-        return head_name(s->arena, KIND_WALL, &job->walls[ref->index].head);
-    case KIND_POST:
-        return head_name(s->arena, KIND_POST, &job->posts[ref->index].head);
-    default:
-        return ref->id ? ref->id : "not said";
-    }
-}
-
-/* From the post down, as far as the job says; each step is listed as not checked below the wood. */
-static void write_below(struct sizing *s, const struct post_design *pd)
-{
-    const struct post *post = pd->post;
-    const char *name = head_name(s->arena, KIND_POST, &post->head);
-    const char *under = stands_on(s, &post->stands_on, &post->stands_on_text);
-    path_add(s, name, under, NAN, pd->lb);
-    if (post->stands_on.at && post->stands_on.kind == KIND_BLOCK) {
-        const struct block *block = &s->job->blocks[post->stands_on.index];
-        const char *next = stands_on(s, &block->stands_on, &block->stands_on_text);
-        path_add(s, under, next, NAN, pd->lb);
-        unchecked_add(s, arena_printf(s->arena, "not checked: %s under %s: its wood and fit", under, name));
-        under = next;
-    }
-    if (!(post->stands_on.at && post->stands_on.kind == KIND_WALL))
-        unchecked_add(s, arena_printf(s->arena, "not checked: '%s' under %s (%s lb in all): its strength, and the soil",
-                                      under, name, number_text(s->arena, ceil(loads_sum(pd->lb)), 0)));
-    else
-        unchecked_add(
-            s, arena_printf(s->arena, "not checked: below the plate of %s under %s, down to the soil", under, name));
 }
 
 static struct wood_post column_of(const struct post_design *pd)
@@ -194,25 +173,26 @@ static bool post_size(struct sizing *s, struct post_design *pd)
         checks_new(s, head_name(s->arena, KIND_POST, &post->head), member_text(s->arena, pd->member, pd->plies));
     checks->unverified = !pd->member->values->seen;
     checks_add(s, checks, column_check(s, &column, &pd->lb));
-    if (post->stands_on.at && post->stands_on.kind == KIND_WALL) {
-        const struct member *plate = plate_member(s, &post->stands_on);
-        if (plate)
-            checks_add(s, checks, plate_check(s, pd, plate));
-        else
-            unchecked_add(s,
-                          arena_printf(s->arena, "not checked: the plate under %s: members.csv has none", checks->id));
-    }
+    if (post->stands_on.at && post->stands_on.kind == KIND_WALL)
+        post_on_plate(s, pd, &post->stands_on, checks);
     return checks_close(s, checks, &post->head.at);
 }
 
 void posts_size(struct sizing *s)
 {
+    bool *done = arena_array(s->arena, s->job->post_count, sizeof *done);
+    for (size_t i = 0; i < s->job->post_count; i++)
+        gather(s, i, done);
     for (size_t i = 0; i < s->job->post_count; i++) {
         struct post_design *pd = &s->design->posts[i];
-        gather(s, pd, i);
         if (pd->post->stands_on.at && pd->post->stands_on.kind == KIND_BEAM)
             fault_on_beam(s, pd->post);
-        pd->passes = pd->member && post_size(s, pd);
-        write_below(s, pd);
+        if (pd->member) {
+            bool blocks = post_blocks_size(s, pd);
+            pd->passes = post_size(s, pd) && blocks;
+        } else {
+            pd->passes = false;
+        }
+        post_write_below(s, pd);
     }
 }

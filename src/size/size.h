@@ -123,6 +123,14 @@ bool ply_fastening_known(const struct sizing *s, const struct beam_design *bd);
 void ply_fastening_check(struct sizing *s, size_t beam, const struct loads *present, struct member_checks *checks);
 void posts_resolve(struct sizing *s);
 void posts_size(struct sizing *s);
+void post_on_plate(struct sizing *s, const struct post_design *pd, const struct ref_value *wall,
+                   struct member_checks *checks);
+/* below.c: from a post down.  post_stands_on: on that thing, or on it with blocks between. */
+bool post_stands_on(const struct job *job, const struct post *post, enum kind kind, size_t index);
+void post_write_below(struct sizing *s, const struct post_design *pd);
+bool post_blocks_size(struct sizing *s, const struct post_design *pd); /* checks of the blocks under it */
+/* footings.c */
+void footings_size(struct sizing *s);
 void shores_size(struct sizing *s);
 void basis_write(struct sizing *s);
 
