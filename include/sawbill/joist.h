@@ -30,5 +30,8 @@ struct joist_rating joist_rate(const struct joist_section *joist, double span_in
 /* Of two even spans a and b under wa and wb (lb per inch) of one joist that runs on over the middle: the moment there,
  * three moments, M = (wa a^3 + wb b^3) / (8 (a + b)). */
 double joist_middle_moment(double a_in, double wa, double b_in, double wb);
+/* What a joist must hold where it ties a pair of rafters at the plate: T = w s L/(4 p), three-hinged frame; w psf on
+ * plan, s between pairs, L span of the roof, p rise over run (0 or less: infinite). */
+double rafter_thrust_lb(double psf, double apart_ft, double span_ft, double rise_over_run);
 
 #endif

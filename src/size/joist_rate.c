@@ -60,3 +60,8 @@ double joist_middle_moment(double a_in, double wa, double b_in, double wb)
 {
     return (wa * pow(a_in, 3) + wb * pow(b_in, 3)) / (8 * (a_in + b_in));
 }
+
+double rafter_thrust_lb(double psf, double apart_ft, double span_ft, double rise_over_run)
+{
+    return rise_over_run > 0 ? psf * apart_ft * span_ft / (4 * rise_over_run) : INFINITY;
+}

@@ -3,6 +3,8 @@
 
 #include <math.h>
 
+#include "sawbill/joist.h"
+
 static void joist_size(struct joist_design *jd)
 {
     length_t width = 0, depth = 0;
@@ -163,7 +165,7 @@ static struct check thrust_check(struct sizing *s, const struct joist_design *jd
         const struct combination *combo = &s->combo[i];
         if (!combo_applies(combo, &psf))
             continue;
-        double pull = p > 0 ? combined(combo, &psf) * spacing * length_feet(roof->span.length) / (4 * p) : INFINITY;
+        double pull = rafter_thrust_lb(combined(combo, &psf), spacing, length_feet(roof->span.length), p);
         double listed = strap ? listed_load(strap, combo->cd) : 0;
         struct check check =
             check_of("thrust tie", "IRC 2021 R802.5.2; T = w s L/(4 p)", pull, isnan(listed) ? 0 : listed, "lb");

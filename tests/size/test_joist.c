@@ -74,11 +74,19 @@ static void two_equal_spans(void **state)
     assert_within(w * length / 2 - moment / length, 3.0 / 8 * w * length, 1e-12);
 }
 
+/* By hand: 6/12, pairs 16 in apart, 26 ft, 32 psf: 32 x 1.3333 x 26/(4 x 0.5) = 554.7 lb. */
+static void thrust(void **state)
+{
+    (void)state;
+    assert_near(rafter_thrust_lb(32, 16.0 / 12, 26, 0.5), 554.67, 0.01);
+    assert_true(isinf(rafter_thrust_lb(32, 1, 26, 0)));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(hud_5_1),    cmocka_unit_test(planed_seat),     cmocka_unit_test(creep),
-        cmocka_unit_test(repetitive), cmocka_unit_test(two_equal_spans),
+        cmocka_unit_test(repetitive), cmocka_unit_test(two_equal_spans), cmocka_unit_test(thrust),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
