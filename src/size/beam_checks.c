@@ -15,8 +15,7 @@ struct beam_case beam_case_of(struct sizing *s, size_t beam)
     out.load = arena_array(s->arena, stack->count, sizeof *out.load);
     for (size_t i = 0; i < stack->count; i++) {
         struct beam_load load = stack->item[i].load;
-        double length = load.point ? 1 : load.to_in - load.from_in;
-        out.present = loads_plus(out.present, loads_times(load.amount, length));
+        out.present = loads_plus(out.present, beam_load_total(&load));
         load.from_in -= out.offset_in;
         load.to_in -= out.offset_in;
         out.load[i] = load;

@@ -94,8 +94,7 @@ static void write_path(struct sizing *s, size_t index)
     for (size_t i = 0; i < s->stack[index].count; i++) {
         const struct placed *placed = &s->stack[index].item[i];
         const struct beam_load *load = &placed->load;
-        double length = load->point ? 1 : load->to_in - load->from_in;
-        path_add(s, placed->from, name, load->point ? load->from_in : NAN, loads_times(load->amount, length));
+        path_add(s, placed->from, name, load->point ? load->from_in : NAN, beam_load_total(load));
     }
 }
 

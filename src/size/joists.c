@@ -63,38 +63,6 @@ void joists_place(struct sizing *s, struct joist_design *jd)
     jd->end_lb = loads_times(jd->line_plf, joist_spacing_ft(jd));
 }
 
-/* Joists that run on over a dropped beam bring more than half their run: by the theorem of three moments, with run A
- * and B, M = (wA A^3 + wB B^3) / (8 (A + B)) over the beam, and M / run more on each side. */
-static void share_continuous(struct sizing *s, size_t beam)
-{
-    const struct joist_design *side[2] = {s->design->beams[beam].side[0], s->design->beams[beam].side[1]};
-    if (!side[0] || !side[1] || needs_hangers(&s->job->beams[beam]))
-        return;
-    if (side[0]->joists->over_the_wall.choice != OVER_CONTINUOUS &&
-        side[1]->joists->over_the_wall.choice != OVER_CONTINUOUS)
-        return;
-    double run[2];
-    struct loads moment = {0};
-    for (int k = 0; k < 2; k++) {
-        run[k] = length_feet(side[k]->joists->run.length);
-        struct loads psf = area_psf(s, area_of(s->job, &side[k]->joists->area));
-        moment = loads_plus(moment, loads_times(psf, pow(run[k], 3)));
-    }
-    moment = loads_times(moment, 1 / (8 * (run[0] + run[1])));
-    for (int k = 0; k < 2; k++)
-        s->share[beam][k] = loads_times(moment, 1 / run[k]);
-    basis_add(s, arena_printf(s->arena,
-                              "%s: the joists run on over it; reaction by the theorem of three moments, more than half "
-                              "of each run",
-                              head_name(s->arena, KIND_BEAM, &s->job->beams[beam].head)));
-}
-
-void joist_shares(struct sizing *s)
-{
-    for (size_t i = 0; i < s->job->beam_count; i++)
-        share_continuous(s, i);
-}
-
 /* The cheapest hanger that fits and holds; else the check of the best that fits, or of none. */
 static struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
                                   const struct hanger **out)
@@ -221,6 +189,7 @@ bool joists_check(struct sizing *s, struct joist_design *jd)
     const char *name = head_name(s->arena, KIND_JOISTS, &jd->joists->head);
     const char *id = arena_printf(s->arena, "%s on %s, side %c", name, head_name(s->arena, KIND_BEAM, &jd->beam->head),
                                   jd->side ? 'B' : 'A');
+    joists_over_report(s, jd);
     if (!needs_hangers(jd->beam) && !ties_cut(s, jd))
         return true;
     struct member_checks *checks =

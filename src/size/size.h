@@ -64,9 +64,12 @@ void stack_check(struct sizing *s, size_t beam);
 /* joists.c */
 void joists_place(struct sizing *s, struct joist_design *jd);
 bool joists_check(struct sizing *s, struct joist_design *jd); /* hangers and ties */
-void joist_shares(struct sizing *s);                          /* continuous over a dropped beam */
 /* Width of floor that one joist holds: the spacing, or the widest gap where they wander. */
 double joist_spacing_ft(const struct joist_design *jd);
+
+/* joists_over.c: joists that run on over a dropped beam; what they bring more, and their far bearing in words */
+void joist_shares(struct sizing *s);
+void joists_over_report(struct sizing *s, const struct joist_design *jd);
 
 /* joists_cut.c: the joists themselves, once their beam is sized */
 bool joists_cut_check(struct sizing *s, struct joist_design *jd);
