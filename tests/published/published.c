@@ -163,6 +163,7 @@ int main(int argc, char **argv)
     }
     published_spans(&p);
     published_joints(&p);
+    published_examples(&p);
     for (size_t i = 0; i < diags.count; i++)
         fprintf(stderr, "%s\n", diag_line(arena, &diags.item[i]));
     bool good = report(&p) && diags.count == 0;

@@ -47,5 +47,6 @@ void published_count(struct published *p, struct tally *tally, bool from_memory,
 /* One for each kind of file. */
 void published_spans(struct published *p);
 void published_joints(struct published *p);
+void published_examples(struct published *p);
 
 #endif
