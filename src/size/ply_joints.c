@@ -78,6 +78,7 @@ static struct joint_factors factors_of(const struct fastening *f, double cd)
 
 struct strength {
     double one[2], a_foot, plf; /* Z' from face A and B; fasteners a foot in one face */
+    double more_lb;             /* of those beside the pattern under a beam that hangs here */
     enum joint_mode mode;
 };
 
@@ -89,6 +90,7 @@ static struct strength strength_of(const struct fastening *f, int joint, double 
         struct joint_lateral z = one_at(f, joint, face == 1);
         out.one[face] = joint_adjust(z.lb, &factors);
         out.plf += out.a_foot * out.one[face];
+        out.more_lb += f->bd->beam->more_at_hung.count * out.one[face];
         if (z.lb > 0)
             out.mode = z.mode;
     }
@@ -217,13 +219,16 @@ static struct check hung_check(struct sizing *s, const struct fastening *f, cons
             double share = joint_hung_share(f->bd->plies, joint) * combined(combo, lb);
             double line = crossing_at(f->bd, joint, at_in, combo).plf * feet;
             struct strength strength = strength_of(f, joint, combo->cd);
-            struct check check =
-                check_of("", "common practice; NDS 2018 12.3", share + line, strength.plf * feet, "lb");
+            struct check check = check_of("", "common practice; NDS 2018 12.3", share + line,
+                                          strength.plf * feet + strength.more_lb, "lb");
             check.combination = combo->name;
             check.at_in = at_in;
             const char *load =
-                arena_printf(s->arena, "joint %d within 12 in either side: %s lb of the hung load, %s lb of the joists",
-                             joint, number_text(s->arena, share, 0), number_text(s->arena, line, 0));
+                arena_printf(s->arena,
+                             "joint %d within 12 in either side: %s lb of the hung load, %s lb of the joists; %d more "
+                             "beside the pattern on each face",
+                             joint, number_text(s->arena, share, 0), number_text(s->arena, line, 0),
+                             f->bd->beam->more_at_hung.count);
             check.note = strength_note(s, f, &strength, load);
             check_worse(&worst, check);
         }
@@ -297,10 +302,13 @@ void ply_fastening_check(struct sizing *s, size_t index, const struct loads *pre
     for (int joint = 1; side && joint < bd->plies; joint++)
         checks_add(s, checks, joint_check(s, &f, present, joint));
     bool hung = add_hung(s, &f, present, checks);
-    if (side || hung)
+    if (side || hung) {
         add_distances(s, &f, checks);
-    else
+        basis_add(s, "between plies: equal plies of one wood, each an equal share; joists and beams hang on the faces, "
+                     "posts and walls stand on all plies alike; dead load always, other loads on either side alone");
+    } else {
         basis_add(s, arena_printf(s->arena,
                                   "%s: nothing hangs on its faces: its ply fasteners only keep the plies together",
                                   checks->id));
+    }
 }

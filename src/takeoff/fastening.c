@@ -87,6 +87,32 @@ static bool is_specified(struct counting *counting, const struct beam *beam)
     return true;
 }
 
+static int64_t hung_ends(const struct job *job, const struct beam *carrier)
+{
+    int64_t count = 0;
+    for (size_t i = 0; i < job->beam_count; i++)
+        for (int end = 0; end < 2; end++) {
+            const struct beam_end *at = &job->beams[i].end_[end];
+            count += at->kind == END_BEAM && &job->beams[at->ref.index] == carrier;
+        }
+    return count;
+}
+
+/* Beside the pattern, where another beam hangs. */
+static void count_hung(struct counting *counting, const struct beam *beam, int faces)
+{
+    int64_t ends = hung_ends(counting->job, beam);
+    const char *how = arena_printf(counting->arena, "%s x %s x %d beside the pattern, within 12 in of the hanger",
+                                   number_of(counting->arena, ends, "hung beam end", "hung beam ends"),
+                                   number_of(counting->arena, faces, "face", "faces"), beam->more_at_hung.count);
+    line_add_fasteners(
+        counting, beam->ply_fasteners.text, ends * faces * beam->more_at_hung.count,
+        (struct takeoff_line){.id = arena_printf(counting->arena, "ply fasteners/%s/hung", beam->head.id),
+                              .where = head_name(counting->arena, KIND_BEAM, &beam->head),
+                              .counted = how,
+                              .at = beam->ply_fasteners.at->at});
+}
+
 static void count_beam(struct counting *counting, const struct beam_design *design)
 {
     const struct beam *beam = design->beam;
@@ -106,6 +132,7 @@ static void count_beam(struct counting *counting, const struct beam_design *desi
                                              .counted = how_counted(counting->arena, &pattern, &rows,
                                                                     at_joints(counting, &pattern, design)),
                                              .at = beam->ply_fasteners.at->at});
+    count_hung(counting, beam, pattern.faces);
 }
 
 void count_fastening(struct counting *counting)

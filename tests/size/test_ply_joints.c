@@ -107,6 +107,12 @@ static void hung_beam(void **state)
     assert_near(check->capacity, 1127, 1);
     assert_near(check->at_in, 48, 1e-9);
     assert_true(check->ratio > 1);
+    /* two more on each face: 8 + 4 = 12 nails x 140.9 = 1,690 lb */
+    made_set(&made, "beam", "B1", "more at hung beams", "2");
+    made_size(&made);
+    check = made_check(&made, "beam B1", "ply fastening under beam B2, end 2");
+    assert_near(check->capacity, 1690, 2);
+    assert_true(check->ratio < 1);
 }
 
 /* 16d common, from memory: end 15 D = 2.43 in of the 3 in it has: 0.81; spacing of both faces 6 in.  With 2 in: 1.215.

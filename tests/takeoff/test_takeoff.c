@@ -119,6 +119,13 @@ static void ply_fasteners_in_the_pattern(void **state)
                         "2 faces x (1 row of floor((14' 7\" - 2 x 2\") / 1' 0\") + 1 = 15 + 1 staggered row of "
                         "floor((14' 7\" - 2 x 2\" - 6\") / 1' 0\") + 1 = 14), driven from each face; "
                         "ply joint 1: those of face A; ply joint 2: those of face B");
+    /* B2 hangs on B1 by one end: 5 more on each face */
+    house->beam[0].more_at_hung.count = 5;
+    takeoff = house_count(house);
+    assert_count(takeoff, "ply fasteners/B1", 58);
+    assert_count(takeoff, "ply fasteners/B1/hung", 10);
+    assert_string_equal(line_of(takeoff, "ply fasteners/B1/hung")->counted,
+                        "1 hung beam end x 2 faces x 5 beside the pattern, within 12 in of the hanger");
     /* one face, three rows: rows 1 and 3 are full, row 2 is staggered: 15 + 14 + 15 */
     house->beam[0].each_face.choice = NO;
     house->beam[0].rows.count = 3;
