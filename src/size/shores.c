@@ -48,6 +48,7 @@ static int stud_count(length_t length, length_t spacing)
 struct shore_load {
     struct loads plf, point_lb; /* along the shore; what comes down in one place */
     double tip;                 /* L / (L - a), the greatest of its joists; 1 where it holds none */
+    double tip_plf;             /* of it what stands along the tips */
     bool too_short;             /* a joist shorter than its set-back */
 };
 
@@ -76,8 +77,10 @@ static void add_from_stack(struct sizing *s, const char *name, struct shore_load
             found = true;
             if (placed->load.point)
                 out->point_lb = loads_plus(out->point_lb, loads_times(placed->load.amount, out->tip));
-            else
+            else {
                 out->plf = loads_plus(out->plf, loads_times(placed->load.amount, 12 * out->tip));
+                out->tip_plf += loads_sum(placed->load.amount);
+            }
         }
     if (!found)
         unchecked_add(s, arena_printf(s->arena, "not checked: %s, held by a shore: what it weighs is not known", name));
@@ -180,6 +183,7 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
     struct member_checks *checks = checks_new(s, name, member_text(s->arena, sd->member, 1));
     checks->unverified = !sd->member->values->seen;
     check_stud(s, sd, &lb, checks);
+    shore_joists_check(s, sd, checks);
     if (load.too_short) {
         struct check back = check_of("set back", "statics", 1, 0, "");
         back.note = "the shore stands beyond the far bearing of the joists";
@@ -194,10 +198,11 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
                                name, number_text(s->arena, load.tip, 3)));
     const char *below = shore->stands_on.text && *shore->stands_on.text ? shore->stands_on.text : "not said";
     unchecked_add(s, arena_printf(s->arena, "not checked: the floor under %s ('%s') and what carries it", name, below));
-    unchecked_add(s,
-                  arena_printf(s->arena, "not checked: the top plate of %s in bending where studs miss joists", name));
-    unchecked_add(s,
-                  arena_printf(s->arena, "not checked: old joists past %s, in bending and shear as cantilevers", name));
+    if (load.tip > 1 && loads_sum(load.point_lb) + load.tip_plf > 0)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: the cut joists past %s under what stands at their tips: prop it by "
+                                      "itself",
+                                      name));
 }
 
 void shores_size(struct sizing *s)

@@ -134,6 +134,8 @@ void post_write_below(struct sizing *s, const struct post_design *pd);
 bool post_blocks_size(struct sizing *s, const struct post_design *pd); /* checks of the blocks under it */
 /* footings.c */
 void footings_size(struct sizing *s);
+/* shore_joists.c: the joists that a shore holds, past it, and its top plate */
+void shore_joists_check(struct sizing *s, const struct shore_design *sd, struct member_checks *checks);
 void shores_size(struct sizing *s);
 void basis_write(struct sizing *s);
 
