@@ -63,6 +63,25 @@ static void one_face_leaves_a_joint_open(void **state)
     assert_near(made_check(&made, "beam B1", "ply fastening, joint 1")->demand, 200, 1e-6);
 }
 
+/* Bolts of 1/2 x 6 in go through all three plies and hold both joints.  Across the grain Fe = 6100 x 0.5^1.45/sqrt(0.5)
+ * = 3,157, made 3,150 psi; Rt = Re = 1, mode II: k1 = (sqrt(8) - 2)/2 = 0.4142, Rd = 3.6 x 1.25 = 4.5: 0.4142 x 0.5
+ * x 1.5 x 3,150/4.5 = 217.5 lb (220 in NDS Table 12A, from memory); two of equal stiffness share alike, Cg 1: 2 a foot,
+ * 435 plf. 4 D = 2 in to the loaded edge: 1-1/2 in is too near. */
+static void bolts_go_through(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "ply fasteners", "BOLT-500-600");
+    made_set(&made, "beam", "B1", "each face", "no");
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1", "ply fastening, joint 1")->capacity, 435, 0.2);
+    assert_near(made_check(&made, "beam B1", "ply fastening, joint 2")->capacity, 435, 0.2);
+    assert_near(made_check(&made, "beam B1", "ply fastener distances")->ratio, 2 / 1.5, 1e-9);
+    made_set(&made, "beam", "B1", "edge", "2 in");
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1", "ply fastener distances")->ratio, 1, 1e-9);
+}
+
 /* Side A ends at 4 ft: beyond it all comes from B: joint 2 carries (200 + 400) x 2/3 = 400 plf. */
 static void one_side_shorter(void **state)
 {
@@ -157,6 +176,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(live_on_one_side, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(one_face_leaves_a_joint_open, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(bolts_go_through, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(one_side_shorter, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hung_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(distances, support_setup, support_teardown),

@@ -162,6 +162,25 @@ static void table_12k(void **state)
     }
 }
 
+/* NDS Table 12A, one bolt of 1/2 in, 1-1/2 in on 1-1/2 in, G 0.50, printed to 10 lb, from memory: both along the grain,
+ * the side member across it, both across. */
+static void bolts(void **state)
+{
+    static const struct {
+        double side, other, z;
+    } rows[] = {{0, 0, 480}, {90, 0, 300}, {90, 90, 220}};
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        struct joint_plane plane = {.nominal_in = 0.5,
+                                    .fyb_psi = joint_fyb(JOINT_BOLT, 0.5),
+                                    .side_in = 1.5,
+                                    .main_in = 1.5,
+                                    .fe_side = joint_fe_wood(0.5, 0.5, rows[i].side),
+                                    .fe_main = joint_fe_wood(0.5, 0.5, rows[i].other),
+                                    .angle_deg = rows[i].side};
+        value(state, RECALLED, "Table 12A", 10 * floor(joint_lateral(&plane).lb / 10 + 0.5), rows[i].z, 0);
+    }
+}
+
 /* Table 12.3.3: its formulas (note 2) as read in the same package, printed to 50 psi; the bearing across the grain of
  * large dowels from memory (Table 12K proves it). Fyb: IRC 2021 Table R602.3(1), note a. */
 static void bearing_and_yield(void **state)
@@ -314,11 +333,17 @@ static int end(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(withdrawal_examples), cmocka_unit_test(lateral_examples),
-        cmocka_unit_test(table_12n),           cmocka_unit_test(box_for_common),
-        cmocka_unit_test(table_12k),           cmocka_unit_test(bearing_and_yield),
-        cmocka_unit_test(computed_cells),      cmocka_unit_test(heel_joint_cells),
-        cmocka_unit_test(adjustments),         cmocka_unit_test(nothing_comes_of_nothing),
+        cmocka_unit_test(withdrawal_examples),
+        cmocka_unit_test(lateral_examples),
+        cmocka_unit_test(table_12n),
+        cmocka_unit_test(box_for_common),
+        cmocka_unit_test(table_12k),
+        cmocka_unit_test(bolts),
+        cmocka_unit_test(bearing_and_yield),
+        cmocka_unit_test(computed_cells),
+        cmocka_unit_test(heel_joint_cells),
+        cmocka_unit_test(adjustments),
+        cmocka_unit_test(nothing_comes_of_nothing),
         cmocka_unit_test(all_are_reproduced),
     };
     return cmocka_run_group_tests(tests, start, end);
