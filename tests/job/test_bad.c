@@ -53,7 +53,7 @@ static void every_case(void **state)
     int ran = 0;
     for (struct dirent *one = readdir(cases); one; one = readdir(cases)) {
         const char *folder = arena_printf(*state, "%s/%s", root, one->d_name);
-        if (one->d_name[0] == '.' || has_catalogs(*state, folder))
+        if (one->d_name[0] == '.' || !strncmp(one->d_name, "catalog", 7) || has_catalogs(*state, folder))
             continue;
         ran += check_case(*state, folder, "job.ini", &failed);
         ran += check_case(*state, folder, "job.json", &failed);
