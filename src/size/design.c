@@ -108,6 +108,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
         beam_size(&s, order[i]);
     for (size_t i = 0; i < s.design->joists_count; i++)
         s.design->joists[i].passes_cut = joists_cut_check(&s, &s.design->joists[i]);
+    stages_check(&s);
     posts_size(&s);
     footings_size(&s);
     shores_size(&s);

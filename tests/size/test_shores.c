@@ -127,6 +127,26 @@ static void wood_not_known(void **state)
     assert_true(made_lists(made.design->unchecked, made.design->unchecked_count, "joists north past shore S1"));
 }
 
+/* Side A alone: half of 12 ft x 50 psf = 300 plf and the beam's own 9.9: 25.825 lb/in on 99.5 in: 31,960 in-lb on 64.17
+ * in3 = 498.0 psi.  Side B: half of 10 ft: 250 + 9.9 plf: 26,802 in-lb, 417.7 psi.  Joists 16 in apart hold the top:
+ * 978.5 psi (worked in test_job.c). */
+static void beam_half_hung(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_size(&made);
+    const struct check *a = made_check(&made, "beam B1, half hung", "bending, side A hung");
+    assert_near(a->demand, 498.0, 0.5);
+    assert_near(a->capacity, 978.5, 0.5);
+    assert_near(made_check(&made, "beam B1, half hung", "bending, side B hung")->demand, 417.7, 0.5);
+    assert_true(made_lists(made.design->basis, made.design->basis_count, "at most 4 hangers ahead"));
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count, "the roll of beam B1"));
+    made_set(&made, "beam", "B1", "set", "dropped");
+    made_size(&made);
+    for (size_t i = 0; i < made.design->member_count; i++)
+        assert_null(strstr(made.design->members[i]->id, "half hung"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -137,6 +157,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(days_count, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(studs_miss_joists, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wood_not_known, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(beam_half_hung, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

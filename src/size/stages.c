@@ -1,0 +1,92 @@
+/* Between the old state and the new one: a beam that has the joists of one side and not yet those of the other. */
+#include "size.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "sawbill/text.h"
+
+/* Its own weight and what hangs on it from that side: the other side is still on its shore. */
+static size_t loads_of_side(struct sizing *s, size_t beam, int side, struct beam_load *out)
+{
+    const struct beam_design *bd = &s->design->beams[beam];
+    const struct stack *stack = &s->stack[beam];
+    const char *joists = head_name(s->arena, KIND_JOISTS, &bd->side[side]->joists->head);
+    const char *own = arena_printf(s->arena, "own weight of %s", head_name(s->arena, KIND_BEAM, &bd->beam->head));
+    double offset = length_inches(bd->bearing[0]) / 2;
+    size_t count = 0;
+    for (size_t i = 0; i < stack->count; i++) {
+        if (strcmp(stack->item[i].from, joists) != 0 && strcmp(stack->item[i].from, own) != 0)
+            continue;
+        out[count] = stack->item[i].load;
+        out[count].from_in -= offset;
+        out[count++].to_in -= offset;
+    }
+    return count;
+}
+
+/* The joists of that side alone hold the top edge. */
+static double widest_gap(const struct beam_design *bd, const struct joist_design *jd)
+{
+    double last = 0, widest = 0;
+    for (size_t i = 0; i < jd->count; i++) {
+        widest = fmax(widest, length_inches(jd->place[i]) - last);
+        last = fmax(last, length_inches(jd->place[i]));
+    }
+    return fmin(fmax(widest, length_inches(bd->cut_length) - last), bd->design_span_in);
+}
+
+static struct check side_check(struct sizing *s, size_t beam, int side)
+{
+    const struct beam_design *bd = &s->design->beams[beam];
+    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    struct beam_load *load = arena_array(s->arena, s->stack[beam].count, sizeof *load);
+    size_t count = loads_of_side(s, beam, side, load);
+    double lu = widest_gap(bd, bd->side[side]), cr = decimal_value(bd->beam->repetitive_factor.decimal);
+    struct check worst = {0};
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        if (!combo_applies(combo, &bd->side[side]->line_plf))
+            continue;
+        struct beam_result result = beam_solve(bd->design_span_in, load, count, combo->factor);
+        struct wood_bending bending = wood_bending(&wood, combo->cd, cr, lu, LE_NOT_LISTED, bd->design_span_in);
+        struct check check = check_of(side ? "bending, side B hung" : "bending, side A hung", "NDS 2018 3.3.1, 3.3.3",
+                                      fabs(result.moment.value) / wood_modulus(&wood), bending.fb, "psi");
+        check.combination = combo->name;
+        check.at_in = result.moment.at_in + length_inches(bd->bearing[0]) / 2;
+        check.note = "the other side still on its shore; the beam held upright";
+        check_worse(&worst, check);
+    }
+    return worst;
+}
+
+static void say_rule(struct sizing *s, const char *name)
+{
+    basis_add(s, arena_printf(s->arena,
+                              "%s, half hung: hang from both sides by turns, at most 4 hangers ahead, the beam held at "
+                              "its ends and in the middle until both sides are on (common practice); it rolls "
+                              "otherwise",
+                              name));
+    basis_add(s, "stages: the shores carry all of the dead and live load from the day the wall is out until the last "
+                 "hanger is nailed; checked with the wall out");
+    unchecked_add(s, arena_printf(s->arena, "not checked: the roll of %s while it is half hung", name));
+}
+
+void stages_check(struct sizing *s)
+{
+    for (size_t i = 0; i < s->job->beam_count; i++) {
+        struct beam_design *bd = &s->design->beams[i];
+        if (!bd->member || bd->design_span_in <= 0 || !bd->side[0] || !bd->side[1] || !needs_hangers(bd->beam))
+            continue;
+        const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
+        struct member_checks *checks =
+            checks_new(s, arena_printf(s->arena, "%s, half hung", name), member_text(s->arena, bd->member, bd->plies));
+        checks->specified = bd->beam->specified_by.at != NULL;
+        checks->unverified = !bd->member->values->seen;
+        for (int side = 0; side < 2; side++)
+            checks_add(s, checks, side_check(s, i, side));
+        bool holds = checks_close(s, checks, place_of(bd->beam->member.at, &bd->beam->head));
+        bd->passes = bd->passes && (holds || checks->specified);
+        say_rule(s, name);
+    }
+}
