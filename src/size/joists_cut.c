@@ -168,13 +168,14 @@ static void say_basis(const struct cut *cut)
                   ? arena_printf(s->arena, "%s %s", joists->species.text, joists->grade.text)
                   : arena_printf(s->arena, "%s, grade not known: the lowest of the catalog", joists->species.text)
             : "species not known: for each check the weakest wood of the catalog";
-    basis_add(s,
-              arena_printf(s->arena,
-                           "%s, cut: simple span of the whole run, %s; %s; Cr %s (three or more, at most 24 in apart, "
-                           "sheathed); live L/%d (IRC 2021 R301.7), dead with its creep and live L/%d (IBC Table "
-                           "1604.3)",
-                           name_of(cut), length_tape(s->arena, joists->run.length), wood,
-                           number_text(s->arena, cut->section.cr, 2), limit->live, limit->total));
+    const char *repetitive =
+        cut->section.cr > 1 ? "three or more, at most 24 in apart, sheathed" : "fewer, or wider apart";
+    basis_add(s, arena_printf(s->arena,
+                              "%s, cut: simple span of the whole run, %s, under the even load of its area alone; %s; "
+                              "Cr %s (%s); live L/%d (IRC 2021 R301.7), dead with its creep and live L/%d (IBC Table "
+                              "1604.3)",
+                              name_of(cut), length_tape(s->arena, joists->run.length), wood,
+                              number_text(s->arena, cut->section.cr, 2), repetitive, limit->live, limit->total));
 }
 
 /* NULL: they can be checked. */
