@@ -213,6 +213,7 @@ struct beam {
     struct pitch_value roof_cut_pitch;
     struct decimal_value repetitive_factor;     /* Cr; default 1.0 */
     struct count_value live_limit, total_limit; /* the n of L/n; defaults 360 and 240 */
+    struct text_value plate_engineer;           /* who answers for wall plates that its pockets cut */
     struct count_value more_at_hung;            /* "more at hung beams": ply fasteners beside the pattern, each face */
 };
 struct load {

@@ -237,5 +237,7 @@ bool bearing_check(struct sizing *s, const struct beam_design *bd, int end)
         none.note = "no hanger in hangers.csv fits and holds this end";
         checks_add(s, checks, none);
     }
+    if (bd->beam->end_[end].kind == END_POCKET && bd->beam->status.choice != NE_EXISTING)
+        pocket_check(s, bd->beam, checks);
     return checks_close(s, checks, place_of(bd->beam->end_[end].at, &bd->beam->head));
 }

@@ -124,6 +124,8 @@ bool beam_member_check(struct sizing *s, size_t beam);
 /* ply_joints.c: adds to the checks of a beam those of the joints between its plies, where something hangs on it */
 bool ply_fastening_known(const struct sizing *s, const struct beam_design *bd);
 void ply_fastening_check(struct sizing *s, size_t beam, const struct loads *present, struct member_checks *checks);
+/* pockets.c: the wall plate that a pocket cuts */
+void pocket_check(struct sizing *s, const struct beam *beam, struct member_checks *checks);
 void stages_check(struct sizing *s); /* stages.c: a beam half hung */
 void posts_resolve(struct sizing *s);
 void posts_size(struct sizing *s);
