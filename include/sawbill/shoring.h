@@ -4,13 +4,14 @@
 #ifndef SAWBILL_SHORING_H
 #define SAWBILL_SHORING_H
 
-/* A joist of a run L under w lb an inch, cut at the beam's line, the shore at `back` from there. */
+/* A joist of a run L under w lb an inch, cut at the beam's line, the shore at `back` (a) from there; P stands at its
+ * tip. */
 struct shore_tip {
-    double reaction_lb; /* on the shore: w L^2 / (2 (L - a)) */
-    double moment_inlb; /* over the shore: w a^2 / 2 */
+    double reaction_lb; /* on the shore: w L^2 / (2 (L - a)) + P L / (L - a) */
+    double moment_inlb; /* over the shore: w a^2 / 2 + P a */
     double shear_lb;    /* at the shore, the greater side */
 };
-struct shore_tip shore_tip(double w_lb_per_in, double run_in, double back_in);
+struct shore_tip shore_tip(double w_lb_per_in, double run_in, double back_in, double tip_lb);
 
 /* Equal loads `apart_in` on a plate between two studs `bay_in` apart, where they do most; the plate as a simple span.
  */

@@ -147,7 +147,8 @@ static const struct key_row joists_rows[] = {
      .type = TYPE_LENGTH,
      .unit = "in, mm",
      .range = "0 in to 6 in",
-     .help = "depth taken off the lower edge of the cut ends, to bring the bottoms even; at most a quarter of the depth",
+     .help =
+         "depth taken off the lower edge of the cut ends, to bring the bottoms even; at most a quarter of the depth",
      .example = "1/4 in",
      .offset = offsetof(struct joists, seat_planed)},
     {.key = "species",

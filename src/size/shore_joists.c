@@ -13,7 +13,8 @@ struct tip {
     const struct joists *joists;
     const char *name;
     double width_in, depth_in, spacing_in, cd;
-    struct loads per_inch; /* of one joist */
+    struct loads per_inch;                   /* of one joist */
+    struct loads tip_each, tip_one, present; /* lb at the tip of each, of one of them; all that there is */
     struct check bending, shear, bearing, plate_bending, plate_shear;
     bool unverified;
 };
@@ -26,7 +27,8 @@ static double spacing_of(const struct joists *joists)
     return spacing;
 }
 
-static struct tip tip_of(struct sizing *s, const struct shore_design *sd, const struct joists *joists)
+static struct tip tip_of(struct sizing *s, const struct shore_design *sd, const struct joists *joists,
+                         const struct shore_tips *tips)
 {
     length_t width = 0, depth = 0;
     struct tip tip = {.s = s, .sd = sd, .joists = joists, .name = head_name(s->arena, KIND_JOISTS, &joists->head)};
@@ -36,6 +38,9 @@ static struct tip tip_of(struct sizing *s, const struct shore_design *sd, const 
     tip.spacing_in = spacing_of(joists);
     tip.cd = wood_cd_of_days(sd->shore->days.count);
     tip.per_inch = loads_times(area_psf(s, area_of(s->job, &joists->area)), tip.spacing_in / 144);
+    tip.tip_each = loads_times(tips->plf, tip.spacing_in / 12);
+    tip.tip_one = tips->point_lb;
+    tip.present = loads_plus(loads_plus(tip.per_inch, tip.tip_each), tip.tip_one);
     return tip;
 }
 
@@ -64,16 +69,26 @@ static void keep(struct check *worst, struct check next, const struct combinatio
     check_worse(worst, next);
 }
 
+/* One joist of the shore; `point`: what stands in one place stands on it. */
+static struct shore_tip at_shore(const struct tip *tip, const struct combination *combo, bool point)
+{
+    double back = length_inches(tip->sd->shore->set_back.length), run = length_inches(tip->joists->run.length);
+    double lb = combined(combo, &tip->tip_each) + (point ? combined(combo, &tip->tip_one) : 0);
+    return shore_tip(combined(combo, &tip->per_inch), run, back, lb);
+}
+
 static void rate_joist(struct tip *tip, const struct design_row *row, const struct combination *combo)
 {
     struct sizing *s = tip->s;
     struct wood_piece one = {
         .row = row, .wood = WOOD_SAWN, .ply_in = tip->width_in, .depth_in = tip->depth_in, .plies = 1};
     double back = length_inches(tip->sd->shore->set_back.length), run = length_inches(tip->joists->run.length);
-    struct shore_tip at = shore_tip(combined(combo, &tip->per_inch), run, back);
+    struct shore_tip at = at_shore(tip, combo, true);
     struct wood_bending bending = wood_bending(&one, tip->cd, 1, back, LE_CANTILEVER_UNIFORM, run);
     keep(&tip->bending,
-         check_of(arena_printf(s->arena, "%s past the shore, bending", tip->name), "NDS 2018 3.3.1; M = w a^2/2",
+         check_of(arena_printf(s->arena, "%s past the shore, bending", tip->name),
+                  loads_sum(tip->tip_each) + loads_sum(tip->tip_one) > 0 ? "NDS 2018 3.3.1; M = w a^2/2 + P a"
+                                                                         : "NDS 2018 3.3.1; M = w a^2/2",
                   at.moment_inlb / wood_modulus(&one), bending.fb, "psi"),
          combo,
          arena_printf(s->arena, "%s %s, CD %s, CF %s, CL %s (lower edge free), its deflection not limited",
@@ -105,13 +120,12 @@ static void rate_plate(struct tip *tip, const struct combination *combo)
     const struct member *plate = tip->sd->plate;
     const struct design_row *row = plate->values;
     double wide = length_inches(plate->depth), thick = length_inches(plate->ply_width);
-    double bay = length_inches(tip->sd->spacing), run = length_inches(tip->joists->run.length);
-    double back = length_inches(tip->sd->shore->set_back.length);
-    double load = shore_tip(combined(combo, &tip->per_inch), run, back).reaction_lb;
+    double bay = length_inches(tip->sd->spacing), load = at_shore(tip, combo, false).reaction_lb;
+    double one = at_shore(tip, combo, true).reaction_lb - load; /* more on one joist, at its worst place, too */
     double cf = wood_cf(row, thick, wide).fb, cfu = plate->wood == WOOD_SAWN ? wood_cfu(wide) : 1;
     keep(&tip->plate_bending,
          check_of("top plate, bending", "NDS 2018 3.3.1, 4.3.7",
-                  shore_plate_moment(load, tip->spacing_in, bay) / (wide * thick * thick / 6),
+                  (shore_plate_moment(load, tip->spacing_in, bay) + one * bay / 4) / (wide * thick * thick / 6),
                   row->fb * tip->cd * cf * cfu, "psi"),
          combo,
          arena_printf(s->arena, "%s flat, joists where they do most between two studs; CD %s, CF %s, Cfu %s",
@@ -119,19 +133,19 @@ static void rate_plate(struct tip *tip, const struct combination *combo)
                       number_text(s->arena, cfu, 2)));
     keep(&tip->plate_shear,
          check_of("top plate, shear", "NDS 2018 3.4.2, 3.4.3.1",
-                  1.5 * shore_plate_shear(load, tip->spacing_in, bay, thick) / (wide * thick), row->fv * tip->cd,
-                  "psi"),
+                  1.5 * (shore_plate_shear(load, tip->spacing_in, bay, thick) + one) / (wide * thick),
+                  row->fv * tip->cd, "psi"),
          combo, "a joist within the plate's thickness of a stud goes straight down");
 }
 
 static void say_lift(const struct tip *tip)
 {
     struct sizing *s = tip->s;
-    double back = length_inches(tip->sd->shore->set_back.length), run = length_inches(tip->joists->run.length);
-    double dead = shore_tip(tip->per_inch.of[LOAD_DEAD], run, back).reaction_lb, all = 0;
+    static const struct combination all_dead = {.name = "D", .factor = {[LOAD_DEAD] = 1}, .cd = 0.9};
+    double dead = at_shore(tip, &all_dead, false).reaction_lb, all = 0;
     for (size_t i = 0; i < s->combo_count; i++)
-        if (combo_applies(&s->combo[i], &tip->per_inch))
-            all = fmax(all, shore_tip(combined(&s->combo[i], &tip->per_inch), run, back).reaction_lb);
+        if (combo_applies(&s->combo[i], &tip->present))
+            all = fmax(all, at_shore(tip, &s->combo[i], false).reaction_lb);
     basis_add(s, arena_printf(s->arena,
                               "%s: lift load at each of %s: %s lb of dead load, %s lb with all that may stand on it; "
                               "jack to snug, at most 1/8 in at a go (common practice)",
@@ -158,7 +172,7 @@ static size_t rate_rows(struct tip *tip)
         rows++;
         tip->unverified |= !row->seen;
         for (size_t i = 0; i < s->combo_count; i++)
-            if (combo_applies(&s->combo[i], &tip->per_inch))
+            if (combo_applies(&s->combo[i], &tip->present))
                 rate_joist(tip, row, &s->combo[i]);
     }
     return rows;
@@ -176,7 +190,7 @@ static void size_tip(struct tip *tip, struct member_checks *checks)
     }
     if (tip->sd->plate && !studs_meet_joists(tip))
         for (size_t i = 0; i < s->combo_count; i++)
-            if (combo_applies(&s->combo[i], &tip->per_inch))
+            if (combo_applies(&s->combo[i], &tip->present))
                 rate_plate(tip, &s->combo[i]);
     checks->unverified |= tip->unverified;
     checks_add(s, checks, tip->bending);
@@ -188,13 +202,14 @@ static void size_tip(struct tip *tip, struct member_checks *checks)
     say_studs(tip);
 }
 
-void shore_joists_check(struct sizing *s, const struct shore_design *sd, struct member_checks *checks)
+void shore_joists_check(struct sizing *s, const struct shore_design *sd, const struct shore_tips *tips,
+                        struct member_checks *checks)
 {
     for (size_t i = 0; i < sd->shore->holds.count; i++) {
         const struct ref_value *ref = &sd->shore->holds.item[i];
         if (ref->kind != KIND_JOISTS)
             continue;
-        struct tip tip = tip_of(s, sd, &s->job->joists[ref->index]);
+        struct tip tip = tip_of(s, sd, &s->job->joists[ref->index], tips);
         if (tip.spacing_in > 0 && tip.joists->run.length > sd->shore->set_back.length)
             size_tip(&tip, checks);
     }

@@ -6,13 +6,15 @@
 
 #include "sawbill/wood.h"
 
-struct shore_tip shore_tip(double w, double run, double back)
+struct shore_tip shore_tip(double w, double run, double back, double tip)
 {
-    struct shore_tip out = {.reaction_lb = INFINITY, .moment_inlb = w * back * back / 2, .shear_lb = INFINITY};
+    struct shore_tip out = {.reaction_lb = INFINITY, .shear_lb = INFINITY};
+    out.moment_inlb = w * back * back / 2 + tip * back;
     if (back >= run)
         return out;
-    out.reaction_lb = w * run * run / (2 * (run - back));
-    out.shear_lb = fmax(w * back, out.reaction_lb - w * back);
+    double beyond = w * back + tip;
+    out.reaction_lb = (w * run / 2 + tip) * run / (run - back);
+    out.shear_lb = fmax(beyond, out.reaction_lb - beyond);
     return out;
 }
 

@@ -48,7 +48,7 @@ static int stud_count(length_t length, length_t spacing)
 struct shore_load {
     struct loads plf, point_lb; /* along the shore; what comes down in one place */
     double tip;                 /* L / (L - a), the greatest of its joists; 1 where it holds none */
-    double tip_plf;             /* of it what stands along the tips */
+    struct shore_tips at_tips;  /* of it what stands at the tips, as it stands there */
     bool too_short;             /* a joist shorter than its set-back */
 };
 
@@ -75,11 +75,14 @@ static void add_from_stack(struct sizing *s, const char *name, struct shore_load
             if (!name_same(placed->from, name))
                 continue;
             found = true;
-            if (placed->load.point)
-                out->point_lb = loads_plus(out->point_lb, loads_times(placed->load.amount, out->tip));
-            else {
-                out->plf = loads_plus(out->plf, loads_times(placed->load.amount, 12 * out->tip));
-                out->tip_plf += loads_sum(placed->load.amount);
+            struct loads amount = placed->load.amount;
+            if (placed->load.point) {
+                out->at_tips.point_lb = loads_plus(out->at_tips.point_lb, amount);
+                out->point_lb = loads_plus(out->point_lb, loads_times(amount, out->tip));
+            } else {
+                amount = loads_times(amount, 12);
+                out->at_tips.plf = loads_plus(out->at_tips.plf, amount);
+                out->plf = loads_plus(out->plf, loads_times(amount, out->tip));
             }
         }
     if (!found)
@@ -131,15 +134,24 @@ static struct wood_post stud_of(const struct shore_design *sd)
                               .most_slender = 75};
 }
 
+static bool holds_joists(const struct shore *shore)
+{
+    bool holds = false;
+    for (size_t i = 0; i < shore->holds.count; i++)
+        holds |= shore->holds.item[i].kind == KIND_JOISTS;
+    return holds;
+}
+
 static const char *stud_note(struct sizing *s, const struct shore_design *sd, const struct wood_post_rating *rating,
                              double cd)
 {
     struct buffer text = {.arena = s->arena};
     if (rating->fc_star <= 0)
         return "the grade is not for this width";
-    buffer_printf(&text, "le/d %s, CP %s, CD %s, %d row%s of bracing; joists past it are cantilevers (statics)",
-                  number_text(s->arena, rating->slenderness, 1), number_text(s->arena, rating->cp, 3),
-                  number_text(s->arena, cd, 2), sd->brace_rows, sd->brace_rows == 1 ? "" : "s");
+    buffer_printf(&text, "le/d %s, CP %s, CD %s, %d row%s of bracing%s", number_text(s->arena, rating->slenderness, 1),
+                  number_text(s->arena, rating->cp, 3), number_text(s->arena, cd, 2), sd->brace_rows,
+                  sd->brace_rows == 1 ? "" : "s",
+                  holds_joists(sd->shore) ? "; joists past it are cantilevers (statics)" : "");
     if (rating->too_slender)
         buffer_add(&text, "; le/d is beyond 75 (3.7.1.4)");
     return buffer_text(&text);
@@ -183,7 +195,7 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
     struct member_checks *checks = checks_new(s, name, member_text(s->arena, sd->member, 1));
     checks->unverified = !sd->member->values->seen;
     check_stud(s, sd, &lb, checks);
-    shore_joists_check(s, sd, checks);
+    shore_joists_check(s, sd, &load.at_tips, checks);
     if (load.too_short) {
         struct check back = check_of("set back", "statics", 1, 0, "");
         back.note = "the shore stands beyond the far bearing of the joists";
@@ -198,11 +210,6 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
                                name, number_text(s->arena, load.tip, 3)));
     const char *below = shore->stands_on.text && *shore->stands_on.text ? shore->stands_on.text : "not said";
     unchecked_add(s, arena_printf(s->arena, "not checked: the floor under %s ('%s') and what carries it", name, below));
-    if (load.tip > 1 && loads_sum(load.point_lb) + load.tip_plf > 0)
-        unchecked_add(s, arena_printf(s->arena,
-                                      "not checked: the cut joists past %s under what stands at their tips: prop it by "
-                                      "itself",
-                                      name));
 }
 
 void shores_size(struct sizing *s)

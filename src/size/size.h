@@ -138,7 +138,11 @@ bool post_blocks_size(struct sizing *s, const struct post_design *pd); /* checks
 /* footings.c */
 void footings_size(struct sizing *s);
 /* shore_joists.c: the joists that a shore holds, past it, and its top plate */
-void shore_joists_check(struct sizing *s, const struct shore_design *sd, struct member_checks *checks);
+struct shore_tips {
+    struct loads plf, point_lb; /* what stands on the line of the wall: along it, in one place */
+};
+void shore_joists_check(struct sizing *s, const struct shore_design *sd, const struct shore_tips *tips,
+                        struct member_checks *checks);
 void shores_size(struct sizing *s);
 void basis_write(struct sizing *s);
 

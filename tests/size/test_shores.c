@@ -9,18 +9,27 @@
 static void past_the_shore(void **state)
 {
     (void)state;
-    struct shore_tip tip = shore_tip(50.0 * 16 / 144, 168, 36);
+    struct shore_tip tip = shore_tip(50.0 * 16 / 144, 168, 36, 0);
     assert_near(tip.reaction_lb, 593.9, 0.05);
     assert_near(tip.moment_inlb, 3600, 0.01);
     assert_near(tip.shear_lb, 393.9, 0.05);
-    /* more than half of the run beyond it: w a is the greater.  l = 48: V3 = (2,304 + 14,400)/96 = 174 > w a = 120 of
-     * 1 lb/in, a = 120; l = 160, a = 8: (25,600 + 64)/320 = 80.2 */
-    assert_near(shore_tip(1, 168, 120).shear_lb, 174, 1e-9);
-    assert_near(shore_tip(1, 168, 8).shear_lb, 80.2, 1e-9);
-    assert_true(isinf(shore_tip(1, 100, 100).reaction_lb));
+    /* V3 is never less than w a.  1 lb/in, a = 120: l = 48, (2,304 + 14,400)/96 = 174; a = 8: l = 160, (25,600 +
+     * 64)/320 = 80.2 */
+    assert_near(shore_tip(1, 168, 120, 0).shear_lb, 174, 1e-9);
+    assert_near(shore_tip(1, 168, 8, 0).shear_lb, 80.2, 1e-9);
+    assert_true(isinf(shore_tip(1, 100, 100, 0).reaction_lb));
+    /* 1,000 lb at the tip, L = 144, a = 36: R = 1,000 x 144/108 = 1,333.3, M = 36,000, V = 1,000 beyond, 333.3 before
+     */
+    assert_near(shore_tip(0, 144, 36, 1000).reaction_lb, 1333.33, 0.01);
+    assert_near(shore_tip(0, 144, 36, 1000).moment_inlb, 36000, 1e-9);
+    assert_near(shore_tip(0, 144, 36, 1000).shear_lb, 1000, 1e-9);
+    /* both, 1 lb/in and 100 lb: beyond 36 + 100 = 136, before (17,424 + 1,296)/264 + 100 x 36/132 = 98.2; with 10 lb
+     * beyond 46, before 70.91 + 2.73 = 73.64 */
+    assert_near(shore_tip(1, 168, 36, 100).shear_lb, 136, 1e-9);
+    assert_near(shore_tip(1, 168, 36, 10).shear_lb, 73.64, 0.005);
     /* of half the run: 12 ft with 3 ft: 1.333 times, with 4 ft: 1.5 times */
-    assert_near(shore_tip(1, 144, 36).reaction_lb, 72 * 4.0 / 3, 1e-9);
-    assert_near(shore_tip(1, 144, 48).reaction_lb, 108, 1e-9);
+    assert_near(shore_tip(1, 144, 36, 0).reaction_lb, 72 * 4.0 / 3, 1e-9);
+    assert_near(shore_tip(1, 144, 48, 0).reaction_lb, 108, 1e-9);
 }
 
 /* One load: P l / 4.  Two equal moving loads a apart: P (l - a/2)^2 / (2 l), where that is more (formula of handbooks,
@@ -147,6 +156,22 @@ static void beam_half_hung(void **state)
         assert_null(strstr(made.design->members[i]->id, "half hung"));
 }
 
+/* A post of 500 lb (dead) stands on the wall's line: at the tip of one joist, 36 in past the shore: 500 x 36 = 18,000
+ * in-lb and the joist's 3,600: 21,600/21.39 = 1,009.8 psi. */
+static void post_at_the_tip(void **state)
+{
+    struct made made;
+    with_joists(&made, *state);
+    made_set(&made, "beam", "B1", "above", "load X");
+    made_add(&made, "[load X]\non = beam B1\nat = 4 ft\ndead = 500 lb\nlive = 0 lb\nheld by = shore S1\n");
+    made_size(&made);
+    const struct check *bending = made_check(&made, "shore S1", "joists north past the shore, bending");
+    assert_near(bending->demand, 1009.8, 0.5);
+    assert_non_null(strstr(bending->clause, "P a"));
+    /* shear beyond the shore 200 + 500 lb; before it 393.9 + 500 x 36/132 = 530.3 */
+    assert_near(made_check(&made, "shore S1", "joists north at the shore, shear")->demand, 1.5 * 700 / 13.875, 0.05);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -158,6 +183,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(studs_miss_joists, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wood_not_known, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(beam_half_hung, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(post_at_the_tip, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
