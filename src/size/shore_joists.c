@@ -54,7 +54,8 @@ static bool may_be(const struct tip *tip, const struct design_row *row)
 {
     const struct catalog *catalog = tip->s->catalog;
     double nominal = wood_nominal(tip->depth_in);
-    if ((strcmp(row->table, "4A") && strcmp(row->table, "4B")) || wood_cf(row, tip->width_in, tip->depth_in).fb <= 0)
+    bool dimension = strcmp(row->table, "4A") == 0 || strcmp(row->table, "4B") == 0;
+    if (!dimension || wood_cf(row, tip->width_in, tip->depth_in).fb <= 0)
         return false;
     if (told(&tip->joists->species) && !name_same(row->species, tip->joists->species.text))
         return false;
