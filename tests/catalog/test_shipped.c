@@ -26,7 +26,7 @@ static bool has_price(const struct catalog *catalog, const char *item)
 }
 
 /* NDS 2018 Supplement, Tables 4A and 4B: Fb, Ft, Fv, Fc perpendicular, Fc, E, Emin (psi); as recalled, and the same in
- * the transcription that the rows name as their source. */
+ * the copy that the rows name as their source. */
 static void test_design_values(void **state)
 {
     static const struct {

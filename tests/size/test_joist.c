@@ -6,7 +6,7 @@
 
 static const struct combination dead_and_live = {"D+L", {1, 1, 0, 0}, 1.0};
 
-/* HUD, Residential Structural Design Guide, 2nd edition 2017, Example 5.1, read in a transcription of it (the
+/* HUD, Residential Structural Design Guide, 2nd edition 2017, Example 5.1, read in a copy of it (the
  * verification tests of an open-source finite-element package): 2x8 joists, 16 in apart, 30 + 10 psf; bending holds to
  * 14.865 ft, the live load sags L/360 at 13.8 ft. */
 static void hud_5_1(void **state)

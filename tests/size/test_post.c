@@ -1,4 +1,4 @@
-/* Columns, solid and built up, against published worked examples; (t): transcribed, the document itself not opened. */
+/* Columns, solid and built up, against published worked examples; (t): copied, the document itself not opened. */
 #include "support.h"
 
 #include "sawbill/wood.h"

@@ -49,7 +49,7 @@ static void joists_between_studs(void **state)
 }
 
 /* NDS 2018 Supplement Table 4A, flat use factors, 2 to 3 in thick: 1.0, 1.1, 1.1, 1.15, 1.15, 1.2 (read in a
- * transcription of the table). */
+ * copy of the table). */
 static void flat_use(void **state)
 {
     (void)state;

@@ -1,7 +1,7 @@
 /* Bending, stability, volume and bearing factors against published worked examples.
  *
  * The printed documents marked (t) were read in the verification tests of an open-source finite-element package that
- * transcribe them, not opened themselves.  Expected values and tolerances are the examples' own. */
+ * copy them, not opened themselves.  Expected values and tolerances are the examples' own. */
 #include "support.h"
 
 #include "sawbill/beam.h"

@@ -1,5 +1,5 @@
 /* Fasteners against published values.  Counted in three: read in a source; recalled from memory; computed elsewhere by
- * the same rule (a second program's arithmetic).  (t): transcribed in the verification tests of an open-source general
+ * the same rule (a second program's arithmetic).  (t): copied in the verification tests of an open-source general
  * finite-element package; the printed document itself was not opened. */
 #include "support.h"
 
@@ -62,7 +62,7 @@ static void withdrawal_examples(void **state)
 }
 
 /* The same set: one 10d common nail, 1x on 3x Douglas Fir-Larch, and E2.4, No. 10 wood screw in double shear (t).  The
- * transcript of E2.4 takes G 0.55 with KD of the nominal diameter; with the stated G 0.50 and the root diameter
+ * copy of E2.4 takes G 0.55 with KD of the nominal diameter; with the stated G 0.50 and the root diameter
  * (12.3.7) the answer is 0.07 % less, within its tolerance. */
 static void lateral_examples(void **state)
 {

@@ -1,7 +1,7 @@
 /* Reference design values that several tests use, psi.
  *
  * NDS 2018 Supplement, Tables 4A and 4D, as the published examples print them; the Spruce-Pine-Fir Stud row is Table 4A
- * too (also read in the transcription of an open-source finite-element package). */
+ * too (also read in the copy of an open-source finite-element package). */
 #ifndef SAWBILL_TESTS_WOOD_ROWS_H
 #define SAWBILL_TESTS_WOOD_ROWS_H
 
