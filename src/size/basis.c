@@ -63,6 +63,23 @@ static void say_values(struct sizing *s, const struct member *member)
                                member->code));
 }
 
+/* Whose the member is, on which sheet, and for what span. */
+static void say_specified(struct sizing *s, const struct beam *beam, const char *name)
+{
+    if (!beam->specified_by.at)
+        return;
+    struct buffer text = {.arena = s->arena};
+    buffer_printf(&text, "%s: as specified by %s", name, beam->specified_by.text);
+    if (beam->sheet.at)
+        buffer_printf(&text, ", sheet %s", beam->sheet.text);
+    if (beam->revision.at)
+        buffer_printf(&text, ", revision %s", beam->revision.text);
+    if (beam->specified_span.at)
+        buffer_printf(&text, ", for a clear span of %s", length_tape(s->arena, beam->specified_span.length));
+    buffer_add(&text, "; our ratio stands beside it and decides nothing");
+    basis_add(s, buffer_text(&text));
+}
+
 static void say_beam(struct sizing *s, const struct beam_design *bd)
 {
     const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
@@ -76,9 +93,7 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
                               name, decimal_text(s->arena, cr > 0 ? cr : DECIMAL_ONE)));
     if (bd->beam->set.choice == SET_UPSET)
         basis_add(s, arena_printf(s->arena, "%s: upset, its top edge is not held: lu = design span", name));
-    if (bd->beam->specified_by.at)
-        basis_add(s, arena_printf(s->arena, "%s: as specified by %s; our ratio stands beside it and decides nothing",
-                                  name, bd->beam->specified_by.text));
+    say_specified(s, bd->beam, name);
 }
 
 static void list_unchecked(struct sizing *s, const struct beam_design *bd)

@@ -264,8 +264,16 @@ static void specified_member(void **state)
     made_set(&made, "beam", "B1", "ply fasteners", NULL);
     made_set(&made, "beam", "B1", "specified by", "A. Heron, PE (invented)");
     made_set(&made, "beam", "B1", "sheet", "S1");
+    made_set(&made, "beam", "B1", "revision", "B");
     made_set(&made, "beam", "B1", "specified span", "8 ft");
     made_size(&made);
+    bool said = false;
+    for (size_t i = 0; i < made.design->basis_count; i++)
+        said =
+            said || !strcmp(made.design->basis[i],
+                            "beam B1: as specified by A. Heron, PE (invented), sheet S1, revision B, for a clear span "
+                            "of 8' 0\"; our ratio stands beside it and decides nothing");
+    assert_true(said);
     assert_true(made_member(&made, "beam B1")->specified);
     assert_false(made_member(&made, "beam B1")->passes);
     assert_true(made_check(&made, "beam B1", "bending")->ratio > 2);
