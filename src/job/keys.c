@@ -1,4 +1,5 @@
-/* The kinds, and how rows of the key table are found.  The rows stand in keys_frame.c, keys_support.c, keys_money.c. */
+/* The kinds, and how rows of the key table are found.  The rows stand in keys_frame.c, keys_beam.c, keys_support.c,
+ * keys_money.c. */
 #include <string.h>
 
 #include "job_internal.h"
