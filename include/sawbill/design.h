@@ -13,7 +13,9 @@
 #include "sawbill/diag.h"
 #include "sawbill/job.h"
 
-enum load_source { LOAD_DEAD, LOAD_LIVE, LOAD_ROOF_LIVE, LOAD_SNOW, LOAD_SOURCES };
+/* LOAD_ATTIC: live load of an attic without storage, which need not act with other live loads (IRC 2021 Table R301.5
+ * note b).  It stands last, so that the other places never change. */
+enum load_source { LOAD_DEAD, LOAD_LIVE, LOAD_ROOF_LIVE, LOAD_SNOW, LOAD_ATTIC, LOAD_SOURCES };
 struct loads {
     double of[LOAD_SOURCES];
 }; /* lb, plf or psf as the name of the holder says */

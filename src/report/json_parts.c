@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "sawbill/text.h"
+#include "load_shown.h"
 
 static cJSON *put(struct json *json, cJSON *parent, const char *key, cJSON *item)
 {
@@ -89,7 +90,7 @@ void json_texts(struct json *json, cJSON *parent, const char *key, const char *c
 
 void json_loads(struct json *json, cJSON *parent, const char *unit, const struct loads *loads)
 {
-    static const char *const source[LOAD_SOURCES] = {"dead", "live", "roof_live", "snow"};
-    for (size_t i = 0; i < LOAD_SOURCES; i++)
-        json_number(json, parent, arena_printf(json->arena, "%s_%s", source[i], unit), loads->of[i], 3);
+    static const char *const name[SHOWN_LOADS] = {"dead", "live", "attic_live", "roof_live", "snow"};
+    for (int i = 0; i < SHOWN_LOADS; i++)
+        json_number(json, parent, arena_printf(json->arena, "%s_%s", name[i], unit), load_shown(loads, i), 3);
 }

@@ -4,11 +4,13 @@
 #include <math.h>
 #include <string.h>
 
+#include "load_shown.h"
+
 enum { PATH_DEPTH_MOST = 24 }; /* beams on beams on posts: a house has far fewer; references cannot go round */
 
 static const struct column path_columns[] = {
-    {"From the ground up", false, true}, {"At", true, false},   {"Dead", true, false}, {"Live", true, false},
-    {"Roof live", true, false},          {"Snow", true, false}, {"All", true, false},
+    {"From the ground up", false, true}, {"At", true, false},        {"Dead", true, false}, {"Live", true, false},
+    {"Of it attic", true, false},        {"Roof live", true, false}, {"Snow", true, false}, {"All", true, false},
 };
 
 struct path_walk {
@@ -34,11 +36,11 @@ static void add_path_row(struct path_walk *walk, const char *label, const struct
         return;
     double sum = 0;
     row->cell[1] = place_text(arena, step->at_in);
-    for (size_t i = 0; i < LOAD_SOURCES; i++) {
-        row->cell[2 + i] = pounds_text(arena, step->lb.of[i]);
+    for (int i = 0; i < SHOWN_LOADS; i++)
+        row->cell[2 + i] = pounds_text(arena, load_shown(&step->lb, i));
+    for (int i = 0; i < LOAD_SOURCES; i++)
         sum += step->lb.of[i];
-    }
-    row->cell[2 + LOAD_SOURCES] = pounds_text(arena, sum);
+    row->cell[2 + SHOWN_LOADS] = pounds_text(arena, sum);
 }
 
 static void mark_shown(struct path_walk *walk, const char *node)

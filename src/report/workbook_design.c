@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "sawbill/text.h"
+#include "load_shown.h"
 #include "terminal.h"
 
 enum { D_ID, D_MEMBER, D_CHECK, D_CLAUSE, D_COMBINATION, D_AT, D_DEMAND, D_CAPACITY, D_UNIT, D_RATIO, D_RESULT };
@@ -17,11 +18,12 @@ static const struct column_head HEADS[D_COLUMNS] = {
     {"Ratio", 8, true},    {"Result", 15, false},      {"How", 40, false},
 };
 static const struct column_head PATH_HEADS[] = {
-    {"From", 0, false},    {"To", 0, false},           {"At", 0, false},      {"Dead, lb", 0, true},
-    {"Live, lb", 0, true}, {"Roof live, lb", 0, true}, {"Snow, lb", 0, true},
+    {"From", 0, false},         {"To", 0, false},      {"At", 0, false},
+    {"Dead, lb", 0, true},      {"Live, lb", 0, true}, {"Of it attic, lb", 0, true},
+    {"Roof live, lb", 0, true}, {"Snow, lb", 0, true},
 };
 enum { PATH_COLUMNS = sizeof PATH_HEADS / sizeof *PATH_HEADS };
-_Static_assert((int)PATH_COLUMNS == 3 + (int)LOAD_SOURCES, "a column for each source of load");
+_Static_assert((int)PATH_COLUMNS == 3 + (int)SHOWN_LOADS, "a column for each load");
 
 /* An engineer's member is his: it gets a ratio, never a verdict of ours.  So do its ends, unless what we put under one
  * does not hold it. */
@@ -82,8 +84,8 @@ static void add_step(struct page *page, int row, const struct path_step *step)
     page_text(page, row, 1, LOOK_WRAP, step->to);
     page_text(page, row, 2, LOOK_TEXT,
               isfinite(step->at_in) ? length_tape(page->book->arena, length_from_inches(step->at_in)) : "");
-    for (int source = 0; source < LOAD_SOURCES; source++)
-        add_amount(page, row, 3 + source, step->lb.of[source], "lb");
+    for (int i = 0; i < SHOWN_LOADS; i++)
+        add_amount(page, row, 3 + i, load_shown(&step->lb, i), "lb");
 }
 
 static int add_path(struct page *page, int row, const struct design *design)

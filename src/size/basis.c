@@ -3,6 +3,22 @@
 
 #include "sawbill/text.h"
 
+static void say_live(struct sizing *s)
+{
+    bool attic = false;
+    for (size_t i = 0; i < s->combo_count; i++)
+        attic |= s->combo[i].factor[LOAD_ATTIC] > 0;
+    if (!attic) {
+        basis_add(s, "all live loads act together, without reduction for area");
+        return;
+    }
+    basis_add(s, "La: live load of an attic without storage; it need not act with other live loads (IRC 2021 Table "
+                 "R301.5 note b): the worse of La alone and of the other live loads without it, in every combination; "
+                 "with roof live load and snow it is kept, the safe side");
+    basis_add(s, "all other live loads act together, without reduction for area; where live load is listed in pounds, "
+                 "it is the sum of both, and La of it stands beside it");
+}
+
 static void say_standards(struct sizing *s)
 {
     basis_add(s, "NDS 2018, allowable stress design; dry service inside a heated house: CM = Ct = Ci = 1.0");
@@ -14,7 +30,7 @@ static void say_standards(struct sizing *s)
         buffer_printf(&text, "%s %s (CD %s)", i ? "," : "", s->combo[i].name, number_text(s->arena, s->combo[i].cd, 2));
     basis_add(s, buffer_text(&text));
     basis_add(s, "every check in every combination; the greatest ratio governs, rounded up in print");
-    basis_add(s, "all live loads act together, without reduction for area");
+    say_live(s);
     basis_add(s, "a side's share of its joists: half of `run`");
 }
 

@@ -2,7 +2,10 @@
 #include "size.h"
 
 /* ASCE 7-16 2.4.1, combinations 1 to 4; CD of the shortest load, NDS 2018 2.3.2.  Order of the factors: dead, live,
- * roof live, snow. */
+ * roof live, snow, live of an attic without storage.  That live load need not act with other live loads (IRC 2021 Table
+ * R301.5 note b): the last three have it in the place of L; with roof live load it is kept, the safe side.  Jobs
+ * without such an attic leave the three out. */
+enum { WITHOUT_ATTIC = 6 };
 static const struct combination plain_snow[] = {
     {"D", {1, 0, 0, 0}, 0.9},
     {"D+L", {1, 1, 0, 0}, 1.0},
@@ -10,6 +13,9 @@ static const struct combination plain_snow[] = {
     {"D+S", {1, 0, 0, 1}, 1.15},
     {"D+0.75L+0.75Lr", {1, 0.75, 0.75, 0}, 1.25},
     {"D+0.75L+0.75S", {1, 0.75, 0, 0.75}, 1.15},
+    {"D+La", {1, 0, 0, 0, 1}, 1.0},
+    {"D+0.75La+0.75Lr", {1, 0, 0.75, 0, 0.75}, 1.25},
+    {"D+0.75La+0.75S", {1, 0, 0, 0.75, 0.75}, 1.15},
 };
 /* ASCE 7-22 2.4.1: its snow is a strength-level load. */
 static const struct combination strength_snow[] = {
@@ -19,11 +25,14 @@ static const struct combination strength_snow[] = {
     {"D+0.7S", {1, 0, 0, 0.7}, 1.15},
     {"D+0.75L+0.75Lr", {1, 0.75, 0.75, 0}, 1.25},
     {"D+0.75L+0.75(0.7S)", {1, 0.75, 0, 0.525}, 1.15},
+    {"D+La", {1, 0, 0, 0, 1}, 1.0},
+    {"D+0.75La+0.75Lr", {1, 0, 0.75, 0, 0.75}, 1.25},
+    {"D+0.75La+0.75(0.7S)", {1, 0, 0, 0.525, 0.75}, 1.15},
 };
 
-const struct combination *combinations(bool strength, size_t *count)
+const struct combination *combinations(bool strength, bool attic, size_t *count)
 {
-    *count = sizeof plain_snow / sizeof *plain_snow;
+    *count = attic ? sizeof plain_snow / sizeof *plain_snow : WITHOUT_ATTIC;
     return strength ? strength_snow : plain_snow;
 }
 

@@ -40,6 +40,14 @@ static bool strength_snow(const struct job *job)
     return false;
 }
 
+static bool has_attic(const struct job *job)
+{
+    for (size_t i = 0; i < job->area_count; i++)
+        if (job->areas[i].live_is.choice == LIVE_ATTIC_NO_STORAGE && job->areas[i].live.quantity.millionths > 0)
+            return true;
+    return false;
+}
+
 static void allocate(struct sizing *s)
 {
     const struct job *job = s->job;
@@ -96,7 +104,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
 {
     struct sizing s = {.arena = arena, .job = job, .catalog = catalog, .selection = selection, .diags = diags};
     s.strength = strength_snow(job);
-    s.combo = combinations(s.strength, &s.combo_count);
+    s.combo = combinations(s.strength, has_attic(job), &s.combo_count);
     allocate(&s);
     link_joists(&s);
     joist_shares(&s);

@@ -78,7 +78,8 @@ struct far_end {
 
 static struct far_end far_end_of(struct sizing *s, struct over *over, int side)
 {
-    static const bool patterned[LOAD_SOURCES] = {[LOAD_LIVE] = true, [LOAD_ROOF_LIVE] = true, [LOAD_SNOW] = true};
+    static const bool patterned[LOAD_SOURCES] = {
+        [LOAD_LIVE] = true, [LOAD_ROOF_LIVE] = true, [LOAD_SNOW] = true, [LOAD_ATTIC] = true};
     size_t end = side ? 2 : 0;
     struct far_end out = {.least = INFINITY, .most = -INFINITY};
     for (size_t i = 0; i < s->combo_count; i++) {

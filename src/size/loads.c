@@ -28,13 +28,25 @@ static double snow_psf(const struct sizing *s, const struct area *area)
     return psf;
 }
 
+static enum load_source source_of(const struct area *area)
+{
+    switch ((enum live_kind)area->live_is.choice) {
+    case LIVE_ROOF:
+        return LOAD_ROOF_LIVE;
+    case LIVE_ATTIC_NO_STORAGE:
+        return LOAD_ATTIC;
+    default:
+        return LOAD_LIVE;
+    }
+}
+
 struct loads area_psf(const struct sizing *s, const struct area *area)
 {
     struct loads psf = {0};
     if (!area)
         return psf;
     psf.of[LOAD_DEAD] = quantity_value(area->dead.quantity);
-    psf.of[area->live_is.choice == LIVE_ROOF ? LOAD_ROOF_LIVE : LOAD_LIVE] = quantity_value(area->live.quantity);
+    psf.of[source_of(area)] = quantity_value(area->live.quantity);
     psf.of[LOAD_SNOW] = snow_psf(s, area);
     return psf;
 }

@@ -32,7 +32,7 @@ struct sizing {
 };
 
 /* combos.c */
-const struct combination *combinations(bool strength, size_t *count);
+const struct combination *combinations(bool strength, bool attic, size_t *count);
 double combined(const struct combination *combo, const struct loads *loads);
 /* Every transient source of the combination is there: else another combination says the same with its true CD. */
 bool combo_applies(const struct combination *combo, const struct loads *present);

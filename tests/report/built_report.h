@@ -70,7 +70,7 @@ static inline void built_design(struct arena *arena, struct built *b)
     b->beam_designs[1] = (struct beam_design){
         .beam = &b->beams[1], .member = &b->engineered, .plies = 3, .cut_length = 145 * LENGTH_INCH};
     b->path[0] = (struct path_step){"joists north", "beam parlor", NAN, {{700.5, 1750.2, 0, 0}}};
-    b->path[1] = (struct path_step){"beam parlor", "post P1", 0.0, {{350.25, 875.1, 0, 0}}};
+    b->path[1] = (struct path_step){"beam parlor", "post P1", 0.0, {{350.25, 800, 0, 0, 75.1}}};
     b->path[2] = (struct path_step){"post P1", "footing F1", NAN, {{360, 875.1, 0, 0}}};
     b->path[3] = (struct path_step){"beam parlor", "post P2", 124.0, {{350.25, 875.1, 0, 12345}}};
     b->design = (struct design){.beams = b->beam_designs,

@@ -83,6 +83,8 @@ static void values_are_exact(void **state)
     assert_near(number_at(root, "cuts.0.sticks.2.pieces.1.length_in"), 9.25, 0);
     assert_string_equal(text_at(root, "cuts.0.verdict"), "proved optimal");
     assert_near(number_at(root, "design.load_path.3.snow_lb"), 12345, 0);
+    assert_near(number_at(root, "design.load_path.1.live_lb"), 875.1, 1e-9); /* 800 of floors, 75.1 of an attic */
+    assert_near(number_at(root, "design.load_path.1.attic_live_lb"), 75.1, 1e-9);
     assert_near(number_at(root, "design.load_path.0.dead_lb"), 700.5, 0);
     assert_true(cJSON_IsNull(at(root, "design.load_path.0.at_in")));
     assert_near(number_at(root, "design.load_path.3.at_in"), 124, 0);
