@@ -54,6 +54,7 @@ DIAG_ROW(S001, STOP, false, "load that cannot be placed")
 DIAG_ROW(S002, NOTE, false, "a check fails")
 DIAG_ROW(S003, NOTE, false, "no member passes")
 DIAG_ROW(S004, NOTE, true, "result outside what this program checks: engineer")
+DIAG_ROW(S005, ASK, false, "cut or hung so that an engineer must say")
 
 /* T: takeoff and cutting */
 DIAG_ROW(T001, STOP, false, "piece longer than any stock")

@@ -125,6 +125,8 @@ enum over_wall { OVER_UNANSWERED, OVER_LAPPED, OVER_BUTTED, OVER_CONTINUOUS };
 enum beam_set { SET_UNANSWERED, SET_FLUSH, SET_UPSET, SET_DROPPED };
 enum end_kind { END_UNANSWERED, END_POST, END_BEAM, END_PLATE, END_POCKET, END_HANGER };
 enum wall_way { WAY_UNANSWERED, WAY_IN_LINE, WAY_ACROSS };
+enum which_end { ENDS_UNANSWERED, END_ONE, END_TWO, ENDS_BOTH };
+enum cut_face { FACE_UNANSWERED, FACE_BOTTOM, FACE_TOP };
 enum braced { BRACED_UNANSWERED, BRACED_BOTH, BRACED_ONE, BRACED_FREE };
 enum wall_status { WALL_UNANSWERED, WALL_COMES_OUT, WALL_STAYS };
 enum new_or_existing { NE_UNANSWERED, NE_NEW, NE_EXISTING };
@@ -211,10 +213,12 @@ struct beam {
     struct texts_value material; /* materials to choose among, one each */
     struct count_value plies, most_plies, rows;
     struct pitch_value roof_cut_pitch;
-    struct decimal_value repetitive_factor;     /* Cr; default 1.0 */
-    struct count_value live_limit, total_limit; /* the n of L/n; defaults 360 and 240 */
-    struct text_value plate_engineer;           /* who answers for wall plates that its pockets cut */
-    struct count_value more_at_hung;            /* "more at hung beams": ply fasteners beside the pattern, each face */
+    struct decimal_value repetitive_factor;      /* Cr; default 1.0 */
+    struct count_value live_limit, total_limit;  /* the n of L/n; defaults 360 and 240 */
+    struct text_value plate_engineer;            /* who answers for wall plates that its pockets cut */
+    struct count_value more_at_hung;             /* "more at hung beams": ply fasteners beside the pattern, each face */
+    struct choice_value roof_cut_at, notch_face; /* enum which_end, default both; enum cut_face, default bottom */
+    struct length_value notch[2], notch_length[2]; /* "notch 1": its depth; "notch 1 length", default the bearing */
 };
 struct load {
     struct head head;

@@ -161,6 +161,20 @@ static void beam_roof_cut(const struct ruling *ruling)
         rule_broken(ruling, beam->roof_cut_heel.at, "'roof cut heel' needs 'roof cut pitch': the slope of the cut");
 }
 
+static void beam_notch(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    for (int end = 0; end < 2; end++) {
+        if (beam->notch_length[end].at && !beam->notch[end].at)
+            rule_broken(ruling, beam->notch_length[end].at, "'notch %d length' needs 'notch %d': its depth", end + 1,
+                        end + 1);
+        bool roof = beam->roof_cut_pitch.at && beam->roof_cut_at.choice != (end ? END_ONE : END_TWO);
+        if (beam->notch[end].at && roof)
+            rule_broken(ruling, beam->notch[end].at, "end %d has a notch and the roof cut: an engineer must size both",
+                        end + 1);
+    }
+}
+
 static void beam_specified(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
@@ -304,18 +318,32 @@ static void load_dimensions(const struct ruling *ruling)
 }
 
 static const struct rule rules[] = {
-    {KIND_AREA, DIAG_K004, area_roof_needs_snow}, {KIND_ROOF, DIAG_K017, roof_tie_needs_shape},
-    {KIND_ROOF, DIAG_K013, roof_flat_has_no_tie}, {KIND_ROOF, DIAG_K017, roof_braces_need_beam},
-    {KIND_JOISTS, DIAG_K013, joists_places},      {KIND_JOISTS, DIAG_K017, joists_need_spacing},
-    {KIND_JOISTS, DIAG_K004, joists_need_size},   {KIND_JOISTS, DIAG_K013, joists_stretch},
-    {KIND_JOISTS, DIAG_K013, joists_tie_words},   {KIND_BEAM, DIAG_K013, beam_member_or_choose},
-    {KIND_BEAM, DIAG_K004, beam_needs_member},    {KIND_BEAM, DIAG_K017, beam_needs_fasteners},
-    {KIND_BEAM, DIAG_K017, beam_needs_bearing},   {KIND_BEAM, DIAG_K017, beam_upset_height},
-    {KIND_BEAM, DIAG_K013, beam_not_upset},       {KIND_BEAM, DIAG_K017, beam_roof_cut},
-    {KIND_BEAM, DIAG_K017, beam_specified},       {KIND_BEAM, DIAG_Q008, beam_span_as_specified},
-    {KIND_BEAM, DIAG_K009, beam_hangs_within},    {KIND_BEAM, DIAG_K013, beam_above_agrees},
-    {KIND_LOAD, DIAG_K013, load_place},           {KIND_LOAD, DIAG_K004, load_needs_place},
-    {KIND_LOAD, DIAG_K013, load_stretch},         {KIND_LOAD, DIAG_K013, load_one_source},
-    {KIND_LOAD, DIAG_K004, load_needs_source},    {KIND_LOAD, DIAG_K008, load_dimensions},
+    {KIND_AREA, DIAG_K004, area_roof_needs_snow},
+    {KIND_ROOF, DIAG_K017, roof_tie_needs_shape},
+    {KIND_ROOF, DIAG_K013, roof_flat_has_no_tie},
+    {KIND_ROOF, DIAG_K017, roof_braces_need_beam},
+    {KIND_JOISTS, DIAG_K013, joists_places},
+    {KIND_JOISTS, DIAG_K017, joists_need_spacing},
+    {KIND_JOISTS, DIAG_K004, joists_need_size},
+    {KIND_JOISTS, DIAG_K013, joists_stretch},
+    {KIND_JOISTS, DIAG_K013, joists_tie_words},
+    {KIND_BEAM, DIAG_K013, beam_member_or_choose},
+    {KIND_BEAM, DIAG_K004, beam_needs_member},
+    {KIND_BEAM, DIAG_K017, beam_needs_fasteners},
+    {KIND_BEAM, DIAG_K017, beam_needs_bearing},
+    {KIND_BEAM, DIAG_K017, beam_upset_height},
+    {KIND_BEAM, DIAG_K013, beam_not_upset},
+    {KIND_BEAM, DIAG_K017, beam_roof_cut},
+    {KIND_BEAM, DIAG_K017, beam_notch},
+    {KIND_BEAM, DIAG_K017, beam_specified},
+    {KIND_BEAM, DIAG_Q008, beam_span_as_specified},
+    {KIND_BEAM, DIAG_K009, beam_hangs_within},
+    {KIND_BEAM, DIAG_K013, beam_above_agrees},
+    {KIND_LOAD, DIAG_K013, load_place},
+    {KIND_LOAD, DIAG_K004, load_needs_place},
+    {KIND_LOAD, DIAG_K013, load_stretch},
+    {KIND_LOAD, DIAG_K013, load_one_source},
+    {KIND_LOAD, DIAG_K004, load_needs_source},
+    {KIND_LOAD, DIAG_K008, load_dimensions},
 };
 const struct rules rules_of_frame = {rules, sizeof rules / sizeof *rules};

@@ -125,9 +125,6 @@ static void list_unchecked(struct sizing *s, const struct beam_design *bd)
                                       "not checked: splitting of %s by joists hung low on it (NDS 2018 "
                                       "3.4.3.3, 3.8.2), and its roll",
                                       name));
-    if (bd->beam->roof_cut_pitch.at)
-        unchecked_add(s,
-                      arena_printf(s->arena, "not checked: the cut end of %s under the roof (NDS 2018 3.4.3.2)", name));
     unchecked_add(s, arena_printf(s->arena, "not checked: the ends of %s held against rolling", name));
 }
 

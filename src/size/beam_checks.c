@@ -90,13 +90,25 @@ static const char *bending_note(struct sizing *s, const struct beam_design *bd, 
     return buffer_text(&text);
 }
 
+static struct wood_bending rate_bending(const struct beam_design *bd, const struct beam_case *at,
+                                        const struct combination *combo)
+{
+    struct wood_piece wood = piece(bd);
+    double lu = unbraced_length(bd), cr = decimal_value(bd->beam->repetitive_factor.decimal);
+    return wood_bending(&wood, combo->cd, cr, lu, loading_of(at, lu), at->span_in);
+}
+
+double beam_fb(const struct beam_design *bd, const struct beam_case *at, const struct combination *combo)
+{
+    return rate_bending(bd, at, combo).fb;
+}
+
 static struct check bending_check(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                                   const struct combination *combo, const struct beam_result *result)
 {
     struct wood_piece wood = piece(bd);
     double lu = unbraced_length(bd);
-    double cr = decimal_value(bd->beam->repetitive_factor.decimal);
-    struct wood_bending bending = wood_bending(&wood, combo->cd, cr, lu, loading_of(at, lu), at->span_in);
+    struct wood_bending bending = rate_bending(bd, at, combo);
     struct check check = check_of("bending", "NDS 2018 3.3.1, 3.3.3", fabs(result->moment.value) / wood_modulus(&wood),
                                   bending.fb, "psi");
     check.at_in = result->moment.at_in + at->offset_in;
@@ -221,6 +233,7 @@ bool beam_member_check(struct sizing *s, size_t index)
     checks_add(s, checks, shear);
     checks_add(s, checks, live);
     checks_add(s, checks, total);
+    cut_ends_check(s, index, &at, checks);
     ply_fastening_check(s, index, &at.present, checks);
     if (!checks->specified)
         check_limits(s, bd, &at, checks);

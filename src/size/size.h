@@ -121,6 +121,9 @@ struct beam_case {
 };
 struct beam_case beam_case_of(struct sizing *s, size_t beam);
 bool beam_member_check(struct sizing *s, size_t beam);
+double beam_fb(const struct beam_design *bd, const struct beam_case *at, const struct combination *combo); /* Fb' */
+/* cut_ends.c: adds the checks of ends that are cut */
+void cut_ends_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
 /* ply_joints.c: adds to the checks of a beam those of the joints between its plies, where something hangs on it */
 bool ply_fastening_known(const struct sizing *s, const struct beam_design *bd);
 void ply_fastening_check(struct sizing *s, size_t beam, const struct loads *present, struct member_checks *checks);

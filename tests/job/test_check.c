@@ -203,6 +203,12 @@ static void rules_of_joists_and_beams(void **state)
          "job.ini:52:18: stop[K017]: 'roof cut pitch' needs 'roof cut heel': the height left\n"},
         {"clear span = 9 ft\n", "clear span = 9 ft\nroof cut heel = 4 in\n",
          "job.ini:52:17: stop[K017]: 'roof cut heel' needs 'roof cut pitch': the slope of the cut\n"},
+        {"clear span = 9 ft\n", "clear span = 9 ft\nnotch 1 length = 4 in\n",
+         "job.ini:52:18: stop[K017]: 'notch 1 length' needs 'notch 1': its depth\n"},
+        {"clear span = 9 ft\n",
+         "clear span = 9 ft\nroof cut pitch = 4/12\nroof cut heel = 4 in\nroof cut at = end 2\nnotch 1 = 1 in\nnotch 2 "
+         "= 1 in\n",
+         "job.ini:56:11: stop[K017]: end 2 has a notch and the roof cut: an engineer must size both\n"},
         {"clear span = 9 ft\n", "clear span = 9 ft\nspecified by = R. Ames, PE\n",
          "job.ini:52:16: stop[K017]: 'specified by' needs 'specified span': his beam is his only for the span that he "
          "drew\n"
