@@ -59,6 +59,8 @@ DIAG_ROW(S005, ASK, false, "cut or hung so that an engineer must say")
 /* T: takeoff and cutting */
 DIAG_ROW(T001, STOP, false, "piece longer than any stock")
 DIAG_ROW(T002, NOTE, true, "nothing counted")
+DIAG_ROW(T003, NOTE, true, "heavier than the crew lifts")
+DIAG_ROW(T004, ASK, false, "does not go in as measured")
 
 /* P: prices */
 DIAG_ROW(P001, STOP, false, "no price for something the job needs")

@@ -124,6 +124,7 @@ enum joist_kind { JOIST_UNANSWERED, JOIST_SAWN, JOIST_I, JOIST_FLOOR_TRUSS, JOIS
 enum over_wall { OVER_UNANSWERED, OVER_LAPPED, OVER_BUTTED, OVER_CONTINUOUS };
 enum beam_set { SET_UNANSWERED, SET_FLUSH, SET_UPSET, SET_DROPPED };
 enum end_kind { END_UNANSWERED, END_POST, END_BEAM, END_PLATE, END_POCKET, END_HANGER };
+enum beam_raised { RAISED_UNANSWERED, RAISED_PLY_BY_PLY, RAISED_WHOLE };
 enum wall_way { WAY_UNANSWERED, WAY_IN_LINE, WAY_ACROSS };
 enum which_end { ENDS_UNANSWERED, END_ONE, END_TWO, ENDS_BOTH };
 enum cut_face { FACE_UNANSWERED, FACE_BOTTOM, FACE_TOP };
@@ -159,6 +160,10 @@ struct job_facts { /* [job] */
     struct choice_value loads_by;       /* enum load_standard; default ASCE 7-16 */
     struct length_value kerf, end_trim; /* defaults 1/8 in and 1/2 in */
     struct texts_value scope, exclude, ack;
+    struct count_value hands;         /* people who lift at once; default 3 */
+    struct quantity_value lift_share; /* lb that one of them lifts; default 50 */
+    struct length_value longest_in;   /* "longest piece in": what the way into the house lets through */
+    struct lengths_value corner;      /* widths of two passages that meet at a right angle on that way */
 };
 struct area {
     struct head head;
@@ -219,6 +224,9 @@ struct beam {
     struct count_value more_at_hung;             /* "more at hung beams": ply fasteners beside the pattern, each face */
     struct choice_value roof_cut_at, notch_face; /* enum which_end, default both; enum cut_face, default bottom */
     struct length_value notch[2], notch_length[2]; /* "notch 1": its depth; "notch 1 length", default the bearing */
+    struct choice_value raised;                    /* enum beam_raised; default ply by ply */
+    struct length_value room_beyond[2]; /* past the face of the support, in line, that the beam can slide into */
+    struct length_value head_room;      /* floor to the top of what is opened for the beam */
 };
 struct load {
     struct head head;

@@ -28,13 +28,38 @@ struct takeoff_line {
     const char *cost_code;
     struct place at; /* of the section or catalog row that it comes from */
 };
+/* Whether a beam or its plies go in: one measure that the way offers against what the wood needs. */
+struct way_in {
+    const char *what; /* "turn the corner" */
+    double needs_in, has_in;
+    bool known, goes; /* known: `has` was measured */
+    const char *how;
+};
+/* Raising one new beam. */
+struct raising {
+    const struct beam_design *design;
+    double ply_lb, beam_lb;
+    bool whole;                 /* raised in one piece; else ply by ply */
+    double lifted_lb, share_lb; /* the heaviest lift, and what one person takes of it */
+    int people, crew;           /* needed, and of the job's `hands` */
+    bool needs_lift;            /* more people than the crew has: a material lift is counted */
+    bool shrinkage_known;
+    double shrinkage_in; /* of its depth, from the moisture it is sold at to that of a heated house */
+    struct way_in *way;
+    size_t way_count, way_capacity;
+};
 struct takeoff {
     struct takeoff_line *line;
     size_t count, capacity;
+    struct raising *raising;
+    size_t raising_count, raising_capacity;
 };
 
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                             const struct design *design, struct diags *diags);
+
+/* Shrinkage of a member's depth (inches) beside wood that is dry already; false when its moisture is not known. */
+bool member_shrinkage(struct arena *arena, const struct member *member, double *inches);
 
 /* What assemblies.csv may count by: a name and what it means, for checks, manual and messages. */
 struct per_info {

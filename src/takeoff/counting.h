@@ -31,6 +31,7 @@ bool hangs_joists(const struct beam *beam);
 
 /* One file each. */
 void count_plies(struct counting *counting);
+void count_raising(struct counting *counting);
 void count_posts(struct counting *counting);
 void count_hangers(struct counting *counting);
 void count_fastening(struct counting *counting);

@@ -91,6 +91,7 @@ struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const st
     count_shoring(&counting);
     count_posts(&counting);
     count_plies(&counting);
+    count_raising(&counting);
     count_fastening(&counting);
     count_hangers(&counting);
     count_assemblies(&counting);
