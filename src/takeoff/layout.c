@@ -46,7 +46,7 @@ static length_t round_distance(length_t a, length_t b, length_t spacing)
 static length_t nearest_start(const struct chances *chances, int face, length_t wish, length_t from, length_t least)
 {
     length_t best = -1;
-    for (int i = 0; i < chances->count; i++) {
+    for (int i = 0; i < chances->count && chances->good[face]; i++) {
         length_t start = chances->first + i * LAYOUT_STEP;
         if (!chances->good[face][i] || round_distance(start, from, chances->spacing) < least)
             continue;
@@ -62,7 +62,7 @@ static bool pair_start(const struct layout_pattern *pattern, const struct chance
                        length_t start[2])
 {
     start[0] = -1;
-    for (int i = 0; i < chances->count; i++) {
+    for (int i = 0; i < chances->count && chances->good[0]; i++) {
         length_t a = chances->first + i * LAYOUT_STEP, b = 0;
         if (!chances->good[0][i] ||
             (start[0] >= 0 && (wish < 0 || round_distance(a, wish, chances->spacing) >=
@@ -95,7 +95,7 @@ static bool starts_at(struct arena *arena, const struct layout_pattern *pattern,
 
 static bool find_even(struct arena *arena, const struct layout_pattern *pattern, struct layout *out)
 {
-    struct starts starts;
+    struct starts starts = {{{0}}};
     for (length_t spacing = pattern->most / LENGTH_INCH * LENGTH_INCH; spacing > 0 && spacing >= pattern->least;
          spacing -= LENGTH_INCH) {
         if (!starts_at(arena, pattern, spacing, &starts))

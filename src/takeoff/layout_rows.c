@@ -82,7 +82,6 @@ struct way {
     int from;            /* -1: the first mark */
 };
 struct places {
-    const struct layout_row *row;
     int first, last, count; /* steps; places first..last */
     bool *clear;            /* [place - first] */
     int64_t *shy;           /* what a place costs by its nearness to other marks, or NULL */
@@ -105,8 +104,7 @@ static void pay_for_nearness(const struct places *places, const struct layout_ma
 
 static struct places places_of(struct arena *arena, const struct layout_row *row)
 {
-    struct places places = {.row = row,
-                            .first = (int)(up_to_step(row->reserve[0]) / LAYOUT_STEP),
+    struct places places = {.first = (int)(up_to_step(row->reserve[0]) / LAYOUT_STEP),
                             .last = (int)((row->length - row->reserve[1]) / LAYOUT_STEP),
                             .least = (int)(up_to_step(row->least) / LAYOUT_STEP),
                             .most = (int)(row->most / LAYOUT_STEP)};
@@ -205,5 +203,7 @@ struct layout_marks layout_bridged(struct arena *arena, const struct layout_row 
         if ((length_t)(places.first + at) * LAYOUT_STEP >= earliest_last(row) / LAYOUT_STEP * LAYOUT_STEP)
             break;
     }
-    return at < 0 ? (struct layout_marks){0} : walk_back(arena, &places, at);
+    if (at >= 0)
+        return walk_back(arena, &places, at);
+    return (struct layout_marks){.count = 0};
 }
