@@ -102,7 +102,8 @@ struct shore_design {
     int studs, brace_rows;
     double stud_lb; /* greatest load of one stud, D + L with the cantilever's factor */
     bool passes;
-    const struct member *plate; /* of plates, brace rows and diagonals */
+    const struct member *plate; /* of brace rows and diagonals, and of the plates unless they are said */
+    const struct member *top_plate, *bottom_plate, *crib_timber; /* crib_timber: NULL without a crib */
 };
 struct footing_design {
     const struct footing *footing;

@@ -133,6 +133,8 @@ enum wall_status { WALL_UNANSWERED, WALL_COMES_OUT, WALL_STAYS };
 enum new_or_existing { NE_UNANSWERED, NE_NEW, NE_EXISTING };
 enum remove_what { REMOVE_UNANSWERED, REMOVE_BEAM, REMOVE_POST, REMOVE_HEADER };
 enum remove_how { HOW_UNANSWERED, HOW_WHOLE, HOW_IN_SECTIONS };
+enum shore_below { BELOW_UNANSWERED, BELOW_SLAB, BELOW_JOISTS_ACROSS, BELOW_JOISTS_PARALLEL };
+enum held_below { HELD_BELOW_UNANSWERED, HELD_BELOW_NOTHING, HELD_BELOW_CRIB, HELD_BELOW_SHORE };
 enum method { METHOD_UNANSWERED, METHOD_COMPOUND, METHOD_ADD, METHOD_MARGIN };
 enum tax_mode { TAX_UNANSWERED, TAX_IN_COST, TAX_ON_MATERIALS_SHOWN, TAX_ON_PRICE };
 enum cost_class {
@@ -160,10 +162,12 @@ struct job_facts { /* [job] */
     struct choice_value loads_by;       /* enum load_standard; default ASCE 7-16 */
     struct length_value kerf, end_trim; /* defaults 1/8 in and 1/2 in */
     struct texts_value scope, exclude, ack;
-    struct count_value hands;         /* people who lift at once; default 3 */
-    struct quantity_value lift_share; /* lb that one of them lifts; default 50 */
-    struct length_value longest_in;   /* "longest piece in": what the way into the house lets through */
-    struct lengths_value corner;      /* widths of two passages that meet at a right angle on that way */
+    struct count_value hands;               /* people who lift at once; default 3 */
+    struct quantity_value lift_share;       /* lb that one of them lifts; default 50 */
+    struct length_value longest_in;         /* "longest piece in": what the way into the house lets through */
+    struct lengths_value corner;            /* widths of two passages that meet at a right angle on that way */
+    struct quantity_value floor_to_protect; /* sq ft; default 300 */
+    struct count_value trips;               /* of the crew to the site with all its tools; default 2 */
 };
 struct area {
     struct head head;
@@ -278,6 +282,10 @@ struct shore {
     struct length_value set_back, spacing, length, height;
     struct text_value studs, plates, stands_on; /* plates: of plates, brace rows and diagonals; absent: the studs */
     struct count_value brace_rows, days;
+    struct text_value top_plate, bottom_plate, crib_timber, set; /* set: shores of one lumber, one after the other */
+    struct choice_value below, held_below;                       /* enum shore_below, enum held_below */
+    struct length_value height_below;
+    struct count_value jack_posts; /* rented with it; default 4 */
 };
 struct work {
     struct head head;

@@ -182,7 +182,7 @@ const char *catalog_what(const struct catalog *catalog, const char *item)
 /* What the takeoff counts.  "square foot of" a finish is open: the finish is the job's own word. */
 static const struct catalog_per PERS[] = {
     {"job", "job", "once a job"},
-    {"day of shoring", "days", "days that the shores stand, the longest of the job's shores"},
+    {"day of shoring", "days", "days that shores stand: those of a set one after the other, the others at once"},
     {"foot of wall out", "ft", "length of the walls that come out"},
     {"square foot of wall out", "sq ft", "one face of the walls that come out"},
     {"square foot of ceiling opened", "sq ft", "cut length of a beam x (its width + the ceiling opened on each side)"},
@@ -207,6 +207,10 @@ static const struct catalog_per PERS[] = {
     {"post removed", "each", "old posts that come out"},
     {"header removed", "each", "old headers that come out"},
     {"foot removed", "ft", "length of the beams, posts and headers that come out"},
+    {"jack day", "days", "jack posts of the shores x the days that each shore stands"},
+    {"crib", "each", "cribs that hold the floor below a shore"},
+    {"square foot of floor protected", "sq ft", "floor that is covered, as the job says"},
+    {"trip", "each", "trips of the crew to the site, as the job says"},
 };
 static const char FINISH_PREFIX[] = "square foot of ";
 

@@ -176,6 +176,21 @@ static void ask_who_holds(const struct asking *asking)
     }
 }
 
+/* Q009: a floor that never saw the load of a shore.  One joist that runs along under the shore would take it all. */
+static void ask_below_shore(const struct asking *asking, const struct shore *shore)
+{
+    if (!shore->stands_on.at)
+        diag_add(asking->diags, DIAG_Q009, &shore->head.at,
+                 "what does [shore %s] stand on, and what is below that floor? write 'stands on' in words",
+                 shore->head.id);
+    if (shore->below.choice == BELOW_JOISTS_PARALLEL && !shore->held_below.at)
+        diag_add(
+            asking->diags, DIAG_Q009, &shore->below.at->at,
+            "[shore %s] runs along between two joists of its floor; what holds these from below? write 'held below "
+            "= shore' or 'crib', with 'height below'",
+            shore->head.id);
+}
+
 /* Q009: where the load goes below. */
 static void ask_what_is_below(const struct asking *asking)
 {
@@ -189,10 +204,7 @@ static void ask_what_is_below(const struct asking *asking)
         if (!job->blocks[i].stands_on.at && !job->blocks[i].stands_on_text.at)
             diag_add(asking->diags, DIAG_Q009, &job->blocks[i].head.at, form, "block", job->blocks[i].head.id);
     for (size_t i = 0; i < job->shore_count; i++)
-        if (!job->shores[i].stands_on.at)
-            diag_add(asking->diags, DIAG_Q009, &job->shores[i].head.at,
-                     "what does [shore %s] stand on, and what is below that floor? write 'stands on' in words",
-                     job->shores[i].head.id);
+        ask_below_shore(asking, &job->shores[i]);
 }
 
 void questions_ask(struct checker *checker)

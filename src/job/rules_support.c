@@ -71,6 +71,28 @@ static void shore_holds_something(const struct ruling *ruling)
                     ruling->name);
 }
 
+static void shore_over_parallel_joists(const struct ruling *ruling)
+{
+    const struct shore *shore = ruling->element;
+    if (shore->below.choice == BELOW_JOISTS_PARALLEL && shore->held_below.choice == HELD_BELOW_NOTHING)
+        rule_broken(ruling, shore->held_below.at,
+                    "%s stands on joists that run parallel to it and is held by nothing below; write 'held below = "
+                    "shore' or 'crib'",
+                    ruling->name);
+}
+
+static void shore_held_below_needs_height(const struct ruling *ruling)
+{
+    const struct shore *shore = ruling->element;
+    int held = shore->held_below.choice;
+    if ((held == HELD_BELOW_CRIB || held == HELD_BELOW_SHORE) && !shore->height_below.at)
+        rule_broken(ruling, shore->held_below.at, "%s is held below and needs 'height below', such as '7 ft'",
+                    ruling->name);
+    if (held == HELD_BELOW_CRIB && !shore->crib_timber.at)
+        rule_broken(ruling, shore->held_below.at, "%s is held by a crib and needs 'crib timber', a code of members.csv",
+                    ruling->name);
+}
+
 static const struct rule rules[] = {
     {KIND_POST, DIAG_K013, post_wall_stays},
     {KIND_BLOCK, DIAG_K013, block_wall_stays},
@@ -80,5 +102,7 @@ static const struct rule rules[] = {
     {KIND_WALL, DIAG_K004, wall_out_needs_length},
     {KIND_WALL, DIAG_K013, wall_stretch},
     {KIND_SHORE, DIAG_K013, shore_holds_something},
+    {KIND_SHORE, DIAG_K013, shore_over_parallel_joists},
+    {KIND_SHORE, DIAG_K017, shore_held_below_needs_height},
 };
 const struct rules rules_of_support = {rules, sizeof rules / sizeof *rules};

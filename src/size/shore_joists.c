@@ -99,7 +99,7 @@ static void rate_joist(struct tip *tip, const struct design_row *row, const stru
          check_of(arena_printf(s->arena, "%s at the shore, shear", tip->name), "NDS 2018 3.4.2",
                   1.5 * at.shear_lb / wood_area(&one), row->fv * tip->cd, "psi"),
          combo, "the greater of both sides of the shore");
-    const struct member *plate = tip->sd->plate;
+    const struct member *plate = tip->sd->top_plate;
     if (!plate)
         return;
     keep(&tip->bearing,
@@ -118,7 +118,7 @@ static bool studs_meet_joists(const struct tip *tip)
 static void rate_plate(struct tip *tip, const struct combination *combo)
 {
     struct sizing *s = tip->s;
-    const struct member *plate = tip->sd->plate;
+    const struct member *plate = tip->sd->top_plate;
     const struct design_row *row = plate->values;
     double wide = length_inches(plate->depth), thick = length_inches(plate->ply_width);
     double bay = length_inches(tip->sd->spacing), load = at_shore(tip, combo, false).reaction_lb;
@@ -189,7 +189,7 @@ static void size_tip(struct tip *tip, struct member_checks *checks)
                                       "size are not known",
                                       tip->name, head_name(s->arena, KIND_SHORE, &tip->sd->shore->head)));
     }
-    if (tip->sd->plate && !studs_meet_joists(tip))
+    if (tip->sd->top_plate && !studs_meet_joists(tip))
         for (size_t i = 0; i < s->combo_count; i++)
             if (combo_applies(&s->combo[i], &tip->present))
                 rate_plate(tip, &s->combo[i]);

@@ -157,13 +157,22 @@ static const char *stud_note(struct sizing *s, const struct shore_design *sd, co
     return buffer_text(&text);
 }
 
+/* Of the two plates the one that crushes first. */
+static const struct member *weaker_plate(const struct shore_design *sd)
+{
+    const struct member *top = sd->top_plate, *bottom = sd->bottom_plate;
+    if (!top || !top->values || !bottom || !bottom->values)
+        return top && top->values ? top : bottom;
+    return bottom->values->fc_perp < top->values->fc_perp ? bottom : top;
+}
+
 static void check_stud(struct sizing *s, struct shore_design *sd, const struct loads *lb, struct member_checks *checks)
 {
     double cd = wood_cd_of_days(sd->shore->days.count);
     struct wood_post stud = stud_of(sd);
     struct wood_post_rating rating = wood_post_rate(&stud, cd);
     struct check worst = {0}, plate = {0};
-    const struct member *plate_of = sd->plate;
+    const struct member *plate_of = weaker_plate(sd);
     for (size_t i = 0; i < s->combo_count; i++) {
         const struct combination *combo = &s->combo[i];
         if (!combo_applies(combo, lb))
@@ -209,7 +218,17 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
                                "the cut joists (P L/(L - a), statics)",
                                name, number_text(s->arena, load.tip, 3)));
     const char *below = shore->stands_on.text && *shore->stands_on.text ? shore->stands_on.text : "not said";
-    unchecked_add(s, arena_printf(s->arena, "not checked: the floor under %s ('%s') and what carries it", name, below));
+    const char *held = shore->held_below.choice == HELD_BELOW_CRIB    ? ", the crib below it too"
+                       : shore->held_below.choice == HELD_BELOW_SHORE ? ", the second shore below it too"
+                                                                      : "";
+    unchecked_add(
+        s, arena_printf(s->arena, "not checked: the floor under %s ('%s') and what carries it%s", name, below, held));
+}
+
+static const struct member *plate_named(struct sizing *s, const struct shore *shore, const struct text_value *code,
+                                        const struct member *other)
+{
+    return code->at ? member_named(s, code, &shore->head, KIND_SHORE) : other;
 }
 
 void shores_size(struct sizing *s)
@@ -220,6 +239,11 @@ void shores_size(struct sizing *s)
         sd->shore = shore;
         sd->member = member_named(s, &shore->studs, &shore->head, KIND_SHORE);
         sd->plate = shore->plates.at ? member_named(s, &shore->plates, &shore->head, KIND_SHORE) : sd->member;
+        sd->top_plate = plate_named(s, shore, &shore->top_plate, sd->plate);
+        sd->bottom_plate = plate_named(s, shore, &shore->bottom_plate, sd->plate);
+        sd->crib_timber = shore->held_below.choice == HELD_BELOW_CRIB && shore->crib_timber.at
+                              ? member_named(s, &shore->crib_timber, &shore->head, KIND_SHORE)
+                              : NULL;
         sd->length = shore_length(s, shore);
         sd->height = shore->height.length;
         sd->spacing = shore->spacing.length > 0 ? shore->spacing.length : 16 * LENGTH_INCH;

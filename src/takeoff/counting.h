@@ -28,6 +28,9 @@ const char *side_name(int side); /* "A", "B" */
 bool is_new_beam(const struct beam *beam);
 /* Joists are cut and hung on this beam (those of a dropped beam lie on it). */
 bool hangs_joists(const struct beam *beam);
+/* Cribs under a shore; whether a second shore stands below it. */
+int64_t shore_cribs(const struct shore_design *design);
+bool shore_stands_twice(const struct shore_design *design);
 
 /* One file each. */
 void count_plies(struct counting *counting);

@@ -1,27 +1,24 @@
 /* What assemblies are counted by: each `per` word of the catalogs with the function that counts it. */
-#include "counting.h"
-
 #include <string.h>
 
+#include "per_words.h"
 #include "sawbill/text.h"
-#include "sawbill/wide.h"
 
 static const char FINISH_PREFIX[] = "square foot of ";
 
-/* value / unit, to hundredths, half away from zero. */
-static decimal_t hundredths(wide_t value, wide_t unit)
+decimal_t hundredths(wide_t value, wide_t unit)
 {
     const wide_t hundredth = DECIMAL_ONE / 100;
     return (decimal_t)(divide_round(value * 100, unit) * hundredth);
 }
 
-static decimal_t feet(length_t length)
+decimal_t feet(length_t length)
 {
     const length_t foot = LENGTH_FOOT;
     return hundredths(length, foot);
 }
 
-static decimal_t square_feet(wide_t area)
+decimal_t square_feet(wide_t area)
 {
     const wide_t foot = LENGTH_FOOT / LENGTH_INCH, inch = LENGTH_INCH;
     return hundredths(area, foot * inch * foot * inch);
@@ -32,16 +29,6 @@ static decimal_t count_job(const struct counting *counting, const char *finish)
     (void)counting;
     (void)finish;
     return DECIMAL_ONE;
-}
-
-static decimal_t count_shoring_days(const struct counting *counting, const char *finish)
-{
-    (void)finish;
-    int most = 0;
-    for (size_t i = 0; i < counting->job->shore_count; i++)
-        if (counting->job->shores[i].days.count > most)
-            most = counting->job->shores[i].days.count;
-    return decimal_of(most);
 }
 
 static length_t wall_length(const struct counting *counting, const struct wall *wall)
@@ -212,30 +199,6 @@ static decimal_t count_post_feet(const struct counting *counting, const char *fi
     return feet(sum);
 }
 
-static decimal_t count_shores(const struct counting *counting, const char *finish)
-{
-    (void)finish;
-    return decimal_of((int64_t)counting->design->shore_count);
-}
-
-static decimal_t count_shore_feet(const struct counting *counting, const char *finish)
-{
-    (void)finish;
-    length_t sum = 0;
-    for (size_t i = 0; i < counting->design->shore_count; i++)
-        sum += counting->design->shores[i].length;
-    return feet(sum);
-}
-
-static decimal_t count_shore_studs(const struct counting *counting, const char *finish)
-{
-    (void)finish;
-    int64_t sum = 0;
-    for (size_t i = 0; i < counting->design->shore_count; i++)
-        sum += counting->design->shores[i].studs;
-    return decimal_of(sum);
-}
-
 static decimal_t count_blocks(const struct counting *counting, const char *finish)
 {
     (void)finish;
@@ -345,6 +308,10 @@ static const struct {
     {"post removed", count_posts_removed},
     {"header removed", count_headers_removed},
     {"foot removed", count_feet_removed},
+    {"jack day", count_jack_days},
+    {"crib", count_cribs},
+    {"square foot of floor protected", count_floor_protected},
+    {"trip", count_trips},
 };
 
 size_t per_count(void)

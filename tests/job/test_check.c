@@ -258,6 +258,12 @@ static void rules_of_roofs_and_loads(void **state)
         {"length = 11 ft\n", "", "job.ini:79:1: stop[K004]: [wall W1] comes out and needs 'length'\n"},
         {"weight = 8 psf\n", "weight = 8 psf\nunder = beam B2\n",
          "job.ini:90:9: stop[K013]: [wall W2] stays, so no beam takes its place; leave 'under' out\n"},
+        {"stands on = slab on ground\n", "stands on = old floor\nbelow = joists parallel\nheld below = nothing\n",
+         "job.ini:96:14: stop[K013]: [shore A] stands on joists that run parallel to it and is held by nothing below; "
+         "write 'held below = shore' or 'crib'\n"},
+        {"stands on = slab on ground\n", "stands on = old floor\nbelow = joists across\nheld below = crib\n",
+         "job.ini:96:14: stop[K017]: [shore A] is held below and needs 'height below', such as '7 ft'\n"
+         "job.ini:96:14: stop[K017]: [shore A] is held by a crib and needs 'crib timber', a code of members.csv\n"},
         {"[shore A]\nholds = joists east, joists west\n",
          "[shore A]\nholds = joists east, joists west\n[shore B]\nholds = nothing\nstuds = SPF-STUD-2X4\nheight = 7 "
          "ft\nstands on = slab\ndays = 3\n[shore C]\nholds = joists west\n",

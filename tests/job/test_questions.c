@@ -174,6 +174,11 @@ static void what_is_below(void **state)
         {"stands on = slab on ground\n", "",
          "job.ini:90:1: ask[Q009]: what does [shore A] stand on, and what is below that floor? write 'stands on' in "
          "words\n"},
+        {"stands on = slab on ground\n", "stands on = old floor\nbelow = joists parallel\n",
+         "job.ini:95:9: ask[Q009]: [shore A] runs along between two joists of its floor; what holds these from below? "
+         "write 'held below = shore' or 'crib', with 'height below'\n"},
+        {"stands on = slab on ground\n",
+         "stands on = old floor\nbelow = joists parallel\nheld below = shore\nheight below = 7 ft\n", ""},
     };
     CHECK_EDITS(state, edits);
 }

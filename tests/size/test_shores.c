@@ -120,6 +120,22 @@ static void studs_miss_joists(void **state)
     assert_false(made.design->shores[0].passes);
 }
 
+/* A bottom plate of Hem-Fir (Fc perp 405 psi, NDS 2018 Supplement Table 4A) crushes before a top one of 425. */
+static void the_weaker_plate_counts(void **state)
+{
+    struct made made;
+    with_joists(&made, *state);
+    made_set(&made, "shore", "S1", "plates", "SPF2-2X4");
+    made_size(&made);
+    assert_near(made_check(&made, "shore S1", "shore plate")->capacity, 425, 0);
+    with_joists(&made, *state);
+    made_set(&made, "shore", "S1", "plates", "SPF2-2X4");
+    made_set(&made, "shore", "S1", "bottom plate", "HF2-2X4");
+    made_size(&made);
+    assert_near(made_check(&made, "shore S1", "shore plate")->capacity, 405, 0);
+    assert_near(made_check(&made, "shore S1", "joists north on the shore's plate")->capacity, 425, 0);
+}
+
 /* Not said what wood: the worst of the catalog; not a sawn joist: not checked, and said. */
 static void wood_not_known(void **state)
 {
@@ -181,6 +197,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(old_joists, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(days_count, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(studs_miss_joists, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(the_weaker_plate_counts, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wood_not_known, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(beam_half_hung, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(post_at_the_tip, support_setup, support_teardown),

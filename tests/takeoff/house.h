@@ -173,7 +173,7 @@ static inline void house_supports(struct house *house)
                                              .status = {i ? NE_NEW : NE_EXISTING, at},
                                              .size = {INCHES(24), at},
                                              .thickness = {INCHES(12), at}};
-    house->shore[0] = (struct shore){.head = head_of("S1"), .days = {5, at}};
+    house->shore[0] = (struct shore){.head = head_of("S1"), .days = {5, at}, .jack_posts = {4, NULL}};
     for (size_t i = 0; i < 2; i++)
         house->post_design[i] = (struct post_design){.post = &house->post[i],
                                                      .member = &house->member[SPF_2X4],
@@ -183,6 +183,8 @@ static inline void house_supports(struct house *house)
     house->shore_design[0] = (struct shore_design){.shore = &house->shore[0],
                                                    .member = &house->member[SPF_2X4],
                                                    .plate = &house->member[SPF_2X4],
+                                                   .top_plate = &house->member[SPF_2X4],
+                                                   .bottom_plate = &house->member[SPF_2X4],
                                                    .length = INCHES(200),
                                                    .height = INCHES(93),
                                                    .spacing = INCHES(16),
@@ -244,6 +246,8 @@ static inline struct house *house_new(struct arena *arena)
                               .removal_count = 2,
                               .shores = house->shore,
                               .shore_count = 1};
+    house->job.facts.floor_to_protect = (struct quantity_value){{120500000, UNIT_SQFT}, NULL}; /* 120.5 sq ft */
+    house->job.facts.trips = (struct count_value){2, NULL};
     house->design = (struct design){.beams = house->beam_design,
                                     .beam_count = 2,
                                     .joists = house->joist_design,

@@ -38,6 +38,10 @@ static const struct {
     {"post removed", 0},
     {"header removed", 100},
     {"foot removed", 1550}, /* 5 ft and 10 ft 6 in */
+    {"jack day", 2000},     /* 4 jack posts x 5 days */
+    {"crib", 0},
+    {"square foot of floor protected", 12050},
+    {"trip", 200},
 };
 
 static struct assembly_line *add_part(struct house *house, const char *assembly, const char *per, const char *item,

@@ -177,7 +177,8 @@ static void plates_of_other_wood(void **state)
     struct house *house = house_new(*state);
     struct member plate = house->member[DFL_2X10];
     plate.ply_width = INCHES(3);
-    house->shore_design[0].plate = &plate;
+    struct shore_design *shore = &house->shore_design[0];
+    shore->plate = shore->top_plate = shore->bottom_plate = &plate;
     const struct takeoff *takeoff = house_count(house);
     assert_pieces(takeoff, "shores/S1/studs", 14, 87, "SPF2-2X4");
     assert_pieces(takeoff, "shores/S1/plates", 2, 96, "DFL2-2X10");

@@ -1,0 +1,17 @@
+/* Shared by the files that count what assemblies are counted by. */
+#ifndef SAWBILL_TAKEOFF_PER_WORDS_H
+#define SAWBILL_TAKEOFF_PER_WORDS_H
+
+#include "counting.h"
+#include "sawbill/wide.h"
+
+/* value / unit, to hundredths, half away from zero. */
+decimal_t hundredths(wide_t value, wide_t unit);
+decimal_t feet(length_t length);
+decimal_t square_feet(wide_t area);
+
+/* per_site.c */
+per_fn count_shoring_days, count_shores, count_shore_feet, count_shore_studs, count_jack_days, count_cribs;
+per_fn count_floor_protected, count_trips;
+
+#endif
