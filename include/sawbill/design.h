@@ -70,7 +70,33 @@ struct joist_design {
      * has its joists on top: no hangers, and `hanger` is NULL without a fault. */
     size_t doubled_count;
     const struct hanger *doubled_hanger;
+    length_t *brace; /* where its joists and trimmers hold the beam's top edge, ascending */
+    size_t brace_count;
     bool passes_cut; /* the joists themselves hold as simple spans, or cannot be checked (see unchecked) */
+};
+/* An opening in a field of joists.  [2]: the near and the far header; the trimmers at `from` and at `to`. */
+struct opening_header {
+    bool is;                  /* joists stop there */
+    double at_in, tail_ft;    /* its middle, from the beam's center line; run of the tails that it carries half of */
+    struct loads plf, end_lb; /* on it; on each trimmer */
+    struct loads tail_lb;     /* one tail's end */
+    const struct hanger *hanger, *tail_hanger; /* NULL: none fits, or an existing header */
+};
+struct opening_trimmer {
+    length_t at;                       /* its middle, from end 1 of the beam */
+    bool on_joist;                     /* a joist of the field is one of its plies */
+    struct loads plf, beam_lb, far_lb; /* its own strip of floor and weight; on the beam; on the far bearing */
+    const struct hanger *hanger;       /* on the beam; NULL: none fits, or a dropped beam */
+};
+struct opening_design {
+    const struct opening *opening;
+    const struct joist_design *side;       /* its field; NULL: it comes to no beam */
+    const struct member *header, *trimmer; /* NULL: none, or not in the catalog */
+    struct opening_header headers[2];
+    struct opening_trimmer trimmers[2];
+    length_t zone[2];   /* stretch of the beam on which its trimmers stand in for the joists */
+    size_t interrupted; /* joists that stop at it */
+    bool passes;
 };
 struct beam_design {
     const struct beam *beam;
@@ -132,6 +158,8 @@ struct design {
     bool passes;
     struct footing_design *footings;
     size_t footing_count;
+    struct opening_design *openings;
+    size_t opening_count;
 };
 
 /* The member of each beam, in the order of job->beams; member NULL leaves it to the job's own `member` and `plies`. */

@@ -55,6 +55,7 @@ DIAG_ROW(S002, NOTE, false, "a check fails")
 DIAG_ROW(S003, NOTE, false, "no member passes")
 DIAG_ROW(S004, NOTE, true, "result outside what this program checks: engineer")
 DIAG_ROW(S005, ASK, false, "cut or hung so that an engineer must say")
+DIAG_ROW(S006, STOP, false, "opening that does not fit its joists")
 
 /* T: takeoff and cutting */
 DIAG_ROW(T001, STOP, false, "piece longer than any stock")

@@ -33,6 +33,7 @@ enum kind {
     KIND_AREA,
     KIND_ROOF,
     KIND_JOISTS,
+    KIND_OPENING,
     KIND_BEAM,
     KIND_LOAD,
     KIND_POST,
@@ -200,6 +201,15 @@ struct joists {
     struct ref_value area;
     struct length_value seat_planed; /* depth taken off the lower edge of the cut end */
 };
+/* A hole in a field of joists: a stair, a flue, a hatch.  All four are its clear edges. */
+struct opening {
+    struct head head;
+    struct choice_value status; /* enum new_or_existing; default new */
+    struct ref_value joists;
+    struct length_value from, to, near, far; /* along the beam from end 1; from the beam's center line */
+    struct text_value header, trimmer;       /* trimmer absent: the header's member */
+    struct count_value header_plies, trimmer_plies;
+};
 struct beam_end {
     enum end_kind kind;
     struct ref_value ref;
@@ -337,6 +347,8 @@ struct job {
     size_t area_count;
     struct joists *joists;
     size_t joists_count;
+    struct opening *openings;
+    size_t opening_count;
     struct beam *beams;
     size_t beam_count;
     struct load *loads;

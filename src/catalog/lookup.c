@@ -202,6 +202,7 @@ static const struct catalog_per PERS[] = {
     {"block", "each", "blocks below posts"},
     {"footing", "each", "new footings"},
     {"cubic foot of footing", "cu ft", "concrete of the new footings"},
+    {"opening framed", "each", "new openings in a field of joists"},
     {"service", "each", "wires, pipes and ducts in the walls that come out"},
     {"beam removed", "each", "old beams that come out"},
     {"post removed", "each", "old posts that come out"},

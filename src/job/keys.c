@@ -14,6 +14,8 @@ static const struct kind_row kinds[KIND_COUNT] = {
     {"roof", "what roof stands above; it may push on the joists or stand on the wall", false, &keys_of_roof,
      ONE(roof, roof)},
     {"joists", "the joists on one side of a beam", true, &keys_of_joists, MANY(joists, joists, joists_count)},
+    {"opening", "a hole in a field of joists: a stair, a flue, a hatch", true, &keys_of_opening,
+     MANY(opening, openings, opening_count)},
     {"beam", "a beam: new, or an existing one that carries something new", true, &keys_of_beam,
      MANY(beam, beams, beam_count)},
     {"load", "one load on a beam beside its joists: a post, a chimney, a roof that comes down", true, &keys_of_load,

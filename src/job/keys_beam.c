@@ -278,7 +278,8 @@ static const struct key_row beam_rows[] = {
      .fallback = "0",
      .range = "0 to 60",
      .usual = "0 to 20",
-     .help = "ply fasteners beside the pattern, on each face it is driven from, within 12 in of a beam that hangs here",
+     .help = "ply fasteners beside the pattern, on each face it is driven from, within 12 in of a beam or trimmer that "
+             "hangs here",
      .example = "4",
      .offset = offsetof(struct beam, more_at_hung)},
     {.key = "ceiling opened each side",

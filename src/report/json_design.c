@@ -74,6 +74,38 @@ static void add_joists(struct json *json, cJSON *list, const struct joist_design
     json_integer(json, row, "tied_pairs", (long long)joists->tied_pairs);
 }
 
+static const char *code_of(const struct hanger *hanger)
+{
+    return hanger ? hanger->code : NULL;
+}
+
+static void add_opening(struct json *json, cJSON *list, const struct opening_design *od)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "id", head_name(json->arena, KIND_OPENING, &od->opening->head));
+    json_text(json, row, "header", od->header ? od->header->code : NULL);
+    json_text(json, row, "trimmer", od->trimmer ? od->trimmer->code : NULL);
+    json_integer(json, row, "joists_interrupted", (long long)od->interrupted);
+    cJSON *headers = json_array(json, row, "headers");
+    for (int i = 0; i < 2; i++) {
+        if (!od->headers[i].is)
+            continue;
+        cJSON *header = json_object(json, headers, NULL);
+        json_text(json, header, "end", i ? "far" : "near");
+        json_loads(json, header, "lb_each_end", &od->headers[i].end_lb);
+        json_text(json, header, "hanger", code_of(od->headers[i].hanger));
+        json_text(json, header, "tail_hanger", code_of(od->headers[i].tail_hanger));
+    }
+    cJSON *trimmers = json_array(json, row, "trimmers");
+    for (int i = 0; i < 2; i++) {
+        cJSON *trimmer = json_object(json, trimmers, NULL);
+        json_place(json, trimmer, length_inches(od->trimmers[i].at));
+        json_loads(json, trimmer, "lb_on_beam", &od->trimmers[i].beam_lb);
+        json_loads(json, trimmer, "lb_on_far_bearing", &od->trimmers[i].far_lb);
+        json_text(json, trimmer, "hanger", code_of(od->trimmers[i].hanger));
+    }
+}
+
 static void add_post(struct json *json, cJSON *list, const struct post_design *post)
 {
     cJSON *row = json_object(json, list, NULL);
@@ -127,6 +159,9 @@ void json_design(struct json *json, cJSON *root, const struct design *design)
     cJSON *posts = json_array(json, object, "posts");
     for (size_t i = 0; i < design->post_count; i++)
         add_post(json, posts, &design->posts[i]);
+    cJSON *openings = json_array(json, object, "openings");
+    for (size_t i = 0; i < design->opening_count; i++)
+        add_opening(json, openings, &design->openings[i]);
     cJSON *shores = json_array(json, object, "shores");
     for (size_t i = 0; i < design->shore_count; i++)
         add_shore(json, shores, &design->shores[i]);

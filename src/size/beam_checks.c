@@ -39,8 +39,8 @@ static double next_brace(const struct beam_design *bd, double x)
     double next = length_inches(bd->cut_length);
     for (int side = 0; side < 2; side++) {
         const struct joist_design *jd = bd->side[side];
-        for (size_t i = 0; jd && i < jd->count; i++) {
-            double at = length_inches(jd->place[i]);
+        for (size_t i = 0; jd && i < jd->brace_count; i++) {
+            double at = length_inches(jd->brace[i]);
             if (at > x && at < next)
                 next = at;
         }

@@ -60,6 +60,8 @@ static void allocate(struct sizing *s)
     design->posts = arena_array(s->arena, job->post_count, sizeof *design->posts);
     design->footing_count = job->footing_count;
     design->footings = arena_array(s->arena, job->footing_count, sizeof *design->footings);
+    design->opening_count = job->opening_count;
+    design->openings = arena_array(s->arena, job->opening_count, sizeof *design->openings);
     design->shore_count = job->shore_count;
     design->shores = arena_array(s->arena, job->shore_count, sizeof *design->shores);
     s->stack = arena_array(s->arena, job->beam_count, sizeof *s->stack);
@@ -94,6 +96,8 @@ static bool all_pass(const struct design *design)
         passes &= design->posts[i].passes;
     for (size_t i = 0; i < design->footing_count; i++)
         passes &= design->footings[i].passes;
+    for (size_t i = 0; i < design->opening_count; i++)
+        passes &= design->openings[i].passes;
     for (size_t i = 0; i < design->shore_count; i++)
         passes &= design->shores[i].passes;
     return passes;
@@ -107,6 +111,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     s.combo = combinations(s.strength, has_attic(job), &s.combo_count);
     allocate(&s);
     link_joists(&s);
+    openings_resolve(&s);
     joist_shares(&s);
     for (size_t i = 0; i < job->beam_count; i++)
         beam_resolve(&s, i);
@@ -116,6 +121,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
         beam_size(&s, order[i]);
     for (size_t i = 0; i < s.design->joists_count; i++)
         s.design->joists[i].passes_cut = joists_cut_check(&s, &s.design->joists[i]);
+    openings_check(&s);
     stages_check(&s);
     posts_size(&s);
     footings_size(&s);

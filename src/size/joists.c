@@ -46,8 +46,8 @@ double joist_spacing_ft(const struct joist_design *jd)
     double spacing = length_feet(jd->joists->spacing.length);
     if (jd->joists->at.count == 0)
         return spacing;
-    for (size_t i = 1; i < jd->count; i++)
-        spacing = fmax(spacing, fabs(length_feet(jd->place[i] - jd->place[i - 1])));
+    for (size_t i = 1; i < jd->joists->at.count; i++) /* as they were before any opening */
+        spacing = fmax(spacing, fabs(length_feet(jd->joists->at.item[i] - jd->joists->at.item[i - 1])));
     return spacing;
 }
 
@@ -61,11 +61,11 @@ void joists_place(struct sizing *s, struct joist_design *jd)
     jd->reaction_span_ft = length_feet(jd->joists->run.length) / 2;
     jd->line_plf = loads_plus(loads_times(psf, jd->reaction_span_ft), s->share[beam][jd->side]);
     jd->end_lb = loads_times(jd->line_plf, joist_spacing_ft(jd));
+    openings_place(s, jd);
 }
 
-/* The cheapest hanger that fits and holds; else the check of the best that fits, or of none. */
-static struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
-                                  const struct hanger **out)
+struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
+                           const struct hanger **out)
 {
     const struct hanger **list;
     size_t count = hangers_sorted(s, need, &list);

@@ -17,6 +17,12 @@ static const struct limits {
     [LIVE_ATTIC_NO_STORAGE] = {240, 180}, [LIVE_ROOF] = {240, 180},
 };
 
+int joist_limit(const struct area *area, bool total)
+{
+    const struct limits *limits = &limits_of[area ? area->live_is.choice : LIVE_UNANSWERED];
+    return total ? limits->total : limits->live;
+}
+
 struct cut {
     struct sizing *s;
     const struct joist_design *jd;

@@ -77,12 +77,37 @@ static double inches_or(const struct length_value *value, double otherwise)
     return value->at ? length_inches(value->length) : otherwise;
 }
 
+/* Its trimmers, and the joists between the beam and its near header. */
+static void add_opening(struct sizing *s, size_t beam, const struct opening_design *od, const char *joists)
+{
+    const struct opening *opening = od->opening;
+    const struct opening_header *near = &od->headers[0];
+    if (near->is)
+        add_line(s, &s->stack[beam], joists, length_inches(opening->from.length), length_inches(opening->to.length),
+                 loads_times(area_psf(s, area_of(s->job, &od->side->joists->area)), near->tail_ft / 2));
+    for (int k = 0; k < 2; k++)
+        add_point(s, &s->stack[beam], trimmer_name(s, od, k), length_inches(od->trimmers[k].at),
+                  od->trimmers[k].beam_lb);
+}
+
 static void add_joists(struct sizing *s, size_t beam, const struct joist_design *jd)
 {
-    double end = length_inches(s->design->beams[beam].cut_length);
+    length_t end = s->design->beams[beam].cut_length;
     const struct joists *joists = jd->joists;
-    add_line(s, &s->stack[beam], head_name(s->arena, KIND_JOISTS, &joists->head), inches_or(&joists->from, 0),
-             fmin(inches_or(&joists->to, end), end), jd->line_plf);
+    length_t from = joists->from.at ? joists->from.length : 0, to = joists->to.at ? joists->to.length : end;
+    const char *name = head_name(s->arena, KIND_JOISTS, &joists->head);
+    size_t first = s->stack[beam].count;
+    to = to < end ? to : end;
+    while (from < to) { /* where an opening is, its trimmers stand in for the joists */
+        const struct opening_design *od = opening_after(s, jd, from);
+        length_t until = od && od->zone[0] < to ? od->zone[0] : to;
+        add_line(s, &s->stack[beam], name, length_inches(from), length_inches(until), jd->line_plf);
+        if (until < to)
+            add_opening(s, beam, od, name);
+        from = until < to ? od->zone[1] : to;
+    }
+    for (size_t i = first; i < s->stack[beam].count; i++)
+        s->stack[beam].item[i].hung = jd;
 }
 
 /* Pounds, or pounds a foot, of a load as written; or of the area that it carries. */
@@ -230,6 +255,8 @@ static void fault_doubled(struct sizing *s, const struct joist_design *jd)
         bool found = false;
         for (size_t k = 0; k < jd->count; k++)
             found |= jd->place[k] == doubled->item[i];
+        const struct opening_design *od = opening_after(s, jd, doubled->item[i]);
+        found |= od && od->zone[0] <= doubled->item[i]; /* a trimmer: it has its own hanger */
         if (!found)
             diag_add(s->diags, DIAG_S001, place_of(doubled->at, &jd->joists->head),
                      "'doubled at' %s is not the center of a joist of %s on %s",
@@ -248,6 +275,7 @@ static void check_joist_places(struct sizing *s, const struct beam_design *bd)
         fault_written(s, bd, name, &joists->from);
         fault_written(s, bd, name, &joists->to);
         fault_doubled(s, bd->side[side]);
+        openings_fault(s, bd->side[side]);
         for (size_t i = 0; i < joists->at.count; i++)
             fault_beyond(s, bd, name, joists->at.item[i], place_of(joists->at.at, &joists->head));
     }

@@ -115,17 +115,50 @@ static struct loads side_plf(const struct beam_design *bd, int side, double x)
     return here ? jd->line_plf : (struct loads){0};
 }
 
-/* What crosses a joint at x: dead loads always, the others on either side or none. */
-static struct joint_crossing crossing_at(const struct beam_design *bd, int joint, double x,
+/* What crosses a joint of what hangs on both sides: dead loads always, the others on either side or none. */
+static struct joint_crossing crossing_of(const struct beam_design *bd, int joint, const struct loads plf[2],
                                          const struct combination *combo)
 {
     double fixed[2], moving[2];
     for (int side = 0; side < 2; side++) {
-        struct loads plf = side_plf(bd, side, x);
-        fixed[side] = combo->factor[LOAD_DEAD] * plf.of[LOAD_DEAD];
-        moving[side] = combined(combo, &plf) - fixed[side];
+        fixed[side] = combo->factor[LOAD_DEAD] * plf[side].of[LOAD_DEAD];
+        moving[side] = combined(combo, &plf[side]) - fixed[side];
     }
     return joint_crossing(bd->plies, joint, fixed[0], fixed[1], moving[0], moving[1]);
+}
+
+static struct joint_crossing crossing_at(const struct beam_design *bd, int joint, double x,
+                                         const struct combination *combo)
+{
+    const struct loads plf[2] = {side_plf(bd, 0, x), side_plf(bd, 1, x)};
+    return crossing_of(bd, joint, plf, combo);
+}
+
+static double overlap_in(double from, double to, double low, double high)
+{
+    return fmax(0, fmin(to, high) - fmax(from, low));
+}
+
+/* Mean of a stretch.  Where an opening is, its trimmers, which hang in one point, stand in for the joists. */
+static struct loads side_mean(const struct sizing *s, const struct beam_design *bd, int side, double from, double to)
+{
+    const struct joist_design *jd = needs_hangers(bd->beam) ? bd->side[side] : NULL;
+    if (!jd || to <= from)
+        return (struct loads){0};
+    double covered = overlap_in(from, to, from_of(jd->joists), to_of(bd, jd->joists));
+    struct loads tails = {0};
+    for (size_t i = 0; i < s->design->opening_count; i++) {
+        const struct opening_design *od = &s->design->openings[i];
+        if (od->side != jd)
+            continue;
+        covered -= overlap_in(from, to, length_inches(od->zone[0]), length_inches(od->zone[1]));
+        double open =
+            overlap_in(from, to, length_inches(od->opening->from.length), length_inches(od->opening->to.length));
+        struct loads psf = area_psf(s, area_of(s->job, &jd->joists->area));
+        if (od->headers[0].is)
+            tails = loads_plus(tails, loads_times(psf, od->headers[0].tail_ft / 2 * open / (to - from)));
+    }
+    return loads_plus(tails, loads_times(jd->line_plf, fmax(0, covered) / (to - from)));
 }
 
 /* The worst stretch between the places where joists of a side begin or end. */
@@ -213,11 +246,12 @@ static struct check hung_check(struct sizing *s, const struct fastening *f, cons
     struct check worst = {0};
     double from = fmax(at_in - 12, 0), to = fmin(at_in + 12, length_inches(f->bd->cut_length));
     double feet = fmax(to - from, 0) / 12;
+    const struct loads plf[2] = {side_mean(s, f->bd, 0, from, to), side_mean(s, f->bd, 1, from, to)};
     for (size_t i = 0; i < s->combo_count; i++)
         for (int joint = 1; joint < f->bd->plies && combo_applies(&s->combo[i], present); joint++) {
             const struct combination *combo = &s->combo[i];
             double share = joint_hung_share(f->bd->plies, joint) * combined(combo, lb);
-            double line = crossing_at(f->bd, joint, at_in, combo).plf * feet;
+            double line = crossing_of(f->bd, joint, plf, combo).plf * feet;
             struct strength strength = strength_of(f, joint, combo->cd);
             struct check check = check_of("", "common practice; NDS 2018 12.3", share + line,
                                           strength.plf * feet + strength.more_lb, "lb");
@@ -235,10 +269,30 @@ static struct check hung_check(struct sizing *s, const struct fastening *f, cons
     return worst;
 }
 
+/* The trimmers of openings hang on a face likewise. */
+static bool add_trimmers(struct sizing *s, const struct fastening *f, const struct loads *present,
+                         struct member_checks *checks)
+{
+    bool any = false;
+    for (size_t i = 0; i < s->design->opening_count; i++) {
+        const struct opening_design *od = &s->design->openings[i];
+        for (int k = 0; k < 2 && od->side && od->side->beam == f->bd->beam && needs_hangers(f->bd->beam); k++) {
+            const struct opening_trimmer *trimmer = &od->trimmers[k];
+            struct check check = hung_check(s, f, present, &trimmer->beam_lb, length_inches(trimmer->at));
+            if (!check.name)
+                continue;
+            check.name = arena_printf(s->arena, "ply fastening under %s", trimmer_name(s, od, k));
+            checks_add(s, checks, check);
+            any = true;
+        }
+    }
+    return any;
+}
+
 static bool add_hung(struct sizing *s, const struct fastening *f, const struct loads *present,
                      struct member_checks *checks)
 {
-    bool any = false;
+    bool any = add_trimmers(s, f, present, checks);
     const struct job *job = s->job;
     for (size_t i = 0; i < job->beam_count; i++)
         for (int end = 0; end < 2; end++) {

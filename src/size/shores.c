@@ -62,6 +62,7 @@ static void add_joists(struct sizing *s, const struct shore *shore, const struct
     }
     out->plf = loads_plus(out->plf, loads_times(psf, run / 2 * run / (run - back)));
     out->tip = fmax(out->tip, run / (run - back));
+    out->point_lb = loads_plus(out->point_lb, opening_on_shore(s, joists, 12 * back));
 }
 
 /* Loads written for the beam's own place: the stack has them already as they will stand on it.  They come to the shore

@@ -9,7 +9,8 @@
 /* A load on a beam: places from end 1 of the wood, lb or lb per inch. */
 struct placed {
     struct beam_load load;
-    const char *from; /* "joists north", "load chimney" */
+    const char *from;                /* "joists north", "load chimney" */
+    const struct joist_design *hung; /* the field that it is part of, or NULL */
 };
 struct stack {
     struct placed *item;
@@ -67,11 +68,26 @@ bool joists_check(struct sizing *s, struct joist_design *jd); /* hangers and tie
 /* Width of floor that one joist holds: the spacing, or the widest gap where they wander. */
 double joist_spacing_ft(const struct joist_design *jd);
 
+/* openings.c: what an opening makes of its field */
+void openings_resolve(struct sizing *s);
+/* Takes the joists that it stops out of the field, and finds what its headers and trimmers bring. */
+void openings_place(struct sizing *s, struct joist_design *jd);
+void openings_fault(struct sizing *s, const struct joist_design *jd); /* one that does not fit its field */
+/* The opening of this field whose stretch of the beam comes first beyond a place, or NULL. */
+const struct opening_design *opening_after(const struct sizing *s, const struct joist_design *jd, length_t at);
+const char *trimmer_name(struct sizing *s, const struct opening_design *od, int which);
+const char *header_name(struct sizing *s, const struct opening_design *od, int which);
+/* Of the headers' loads, what the heavier trimmer brings to a shore at a set-back from the beam. */
+struct loads opening_on_shore(const struct sizing *s, const struct joists *joists, double set_back_in);
+/* openings_check.c */
+void openings_check(struct sizing *s);
+
 /* joists_over.c: joists that run on over a dropped beam; what they bring more, and their far bearing in words */
 void joist_shares(struct sizing *s);
 void joists_over_report(struct sizing *s, const struct joist_design *jd);
 
 /* joists_cut.c: the joists themselves, once their beam is sized */
+int joist_limit(const struct area *area, bool total); /* the n of L/n */
 bool joists_cut_check(struct sizing *s, struct joist_design *jd);
 
 /* hangers.c */
@@ -79,6 +95,9 @@ struct hanger_need {
     double width_in, depth_in, carrier_in; /* carrier 0: not known */
     struct loads lb;
 };
+/* The cheapest hanger that fits and holds; else the check of the best that fits, or of none. */
+struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
+                           const struct hanger **out);
 bool hanger_fits(const struct hanger *hanger, const struct hanger_need *need);
 struct check hanger_check(const struct sizing *s, const struct hanger *hanger, const struct loads *lb,
                           const char *name);

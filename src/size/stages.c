@@ -11,12 +11,11 @@ static size_t loads_of_side(struct sizing *s, size_t beam, int side, struct beam
 {
     const struct beam_design *bd = &s->design->beams[beam];
     const struct stack *stack = &s->stack[beam];
-    const char *joists = head_name(s->arena, KIND_JOISTS, &bd->side[side]->joists->head);
     const char *own = arena_printf(s->arena, "own weight of %s", head_name(s->arena, KIND_BEAM, &bd->beam->head));
     double offset = length_inches(bd->bearing[0]) / 2;
     size_t count = 0;
     for (size_t i = 0; i < stack->count; i++) {
-        if (strcmp(stack->item[i].from, joists) != 0 && strcmp(stack->item[i].from, own) != 0)
+        if (stack->item[i].hung != bd->side[side] && strcmp(stack->item[i].from, own) != 0)
             continue;
         out[count] = stack->item[i].load;
         out[count].from_in -= offset;
@@ -29,9 +28,9 @@ static size_t loads_of_side(struct sizing *s, size_t beam, int side, struct beam
 static double widest_gap(const struct beam_design *bd, const struct joist_design *jd)
 {
     double last = 0, widest = 0;
-    for (size_t i = 0; i < jd->count; i++) {
-        widest = fmax(widest, length_inches(jd->place[i]) - last);
-        last = fmax(last, length_inches(jd->place[i]));
+    for (size_t i = 0; i < jd->brace_count; i++) {
+        widest = fmax(widest, length_inches(jd->brace[i]) - last);
+        last = fmax(last, length_inches(jd->brace[i]));
     }
     return fmin(fmax(widest, length_inches(bd->cut_length) - last), bd->design_span_in);
 }

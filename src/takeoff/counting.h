@@ -32,11 +32,23 @@ bool hangs_joists(const struct beam *beam);
 int64_t shore_cribs(const struct shore_design *design);
 bool shore_stands_twice(const struct shore_design *design);
 
+/* A hanger or strap, `count` of them: what all such lines share; and the line with its nails under the id that it gets.
+ * ones: "hangers". */
+struct takeoff_line connector_line(struct counting *counting, const struct hanger *hanger, const char *name,
+                                   int64_t count);
+void add_connector(struct counting *counting, const struct hanger *hanger, int64_t count, const char *ones,
+                   struct takeoff_line line, const char *also);
+/* Trimmers that hang on a beam, or on any (NULL): cut and hung like joists. */
+int64_t hung_trimmers(const struct counting *counting, const struct beam *beam);
+/* Hangers of all openings. */
+int64_t opening_hangers(const struct counting *counting);
+
 /* One file each. */
 void count_plies(struct counting *counting);
 void count_raising(struct counting *counting);
 void count_posts(struct counting *counting);
 void count_hangers(struct counting *counting);
+void count_openings(struct counting *counting);
 void count_fastening(struct counting *counting);
 void count_shoring(struct counting *counting);
 void count_assemblies(struct counting *counting);

@@ -101,10 +101,11 @@ static int64_t hung_ends(const struct job *job, const struct beam *carrier)
 /* Beside the pattern, where another beam hangs. */
 static void count_hung(struct counting *counting, const struct beam *beam, int faces)
 {
-    int64_t ends = hung_ends(counting->job, beam);
-    const char *how = arena_printf(counting->arena, "%s x %s x %d beside the pattern, within 12 in of the hanger",
-                                   number_of(counting->arena, ends, "hung beam end", "hung beam ends"),
-                                   number_of(counting->arena, faces, "face", "faces"), beam->more_at_hung.count);
+    int64_t trimmers = hung_trimmers(counting, beam), ends = hung_ends(counting->job, beam) + trimmers;
+    const char *how = arena_printf(
+        counting->arena, "%s x %s x %d beside the pattern, within 12 in of the hanger",
+        number_of(counting->arena, ends, "hung beam end", trimmers ? "hung beam ends and trimmers" : "hung beam ends"),
+        number_of(counting->arena, faces, "face", "faces"), beam->more_at_hung.count);
     line_add_fasteners(
         counting, beam->ply_fasteners.text, ends * faces * beam->more_at_hung.count,
         (struct takeoff_line){.id = arena_printf(counting->arena, "ply fasteners/%s/hung", beam->head.id),

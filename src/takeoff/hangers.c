@@ -30,8 +30,8 @@ static void count_nails(struct counting *counting, const struct hanger *hanger, 
     }
 }
 
-static struct takeoff_line connector_line(struct counting *counting, const struct hanger *hanger, const char *name,
-                                          int64_t count)
+struct takeoff_line connector_line(struct counting *counting, const struct hanger *hanger, const char *name,
+                                   int64_t count)
 {
     return (struct takeoff_line){
         .what = arena_printf(counting->arena, "%s %s", name, hanger->code),
@@ -44,9 +44,8 @@ static struct takeoff_line connector_line(struct counting *counting, const struc
     };
 }
 
-/* Adds the line and its nails under the id that the line got. */
-static void add_connector(struct counting *counting, const struct hanger *hanger, int64_t count, const char *ones,
-                          struct takeoff_line line, const char *also)
+void add_connector(struct counting *counting, const struct hanger *hanger, int64_t count, const char *ones,
+                   struct takeoff_line line, const char *also)
 {
     line_add(counting, line, also);
     const struct takeoff *takeoff = counting->takeoff;

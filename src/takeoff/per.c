@@ -123,7 +123,7 @@ static decimal_t count_joist_ends(const struct counting *counting, const char *f
     for (size_t i = 0; i < counting->design->joists_count; i++)
         if (hangs_joists(counting->design->joists[i].beam))
             sum += (int64_t)counting->design->joists[i].count;
-    return decimal_of(sum);
+    return decimal_of(sum + hung_trimmers(counting, NULL));
 }
 
 static bool is_hung(const struct beam_design *design, int end)
@@ -167,7 +167,7 @@ static decimal_t count_all_hangers(const struct counting *counting, const char *
     for (size_t i = 0; i < counting->design->beam_count; i++)
         for (int end = 0; end < 2; end++)
             sum += is_hung(&counting->design->beams[i], end) && counting->design->beams[i].end_hanger[end];
-    return decimal_of(sum);
+    return decimal_of(sum + opening_hangers(counting));
 }
 
 static decimal_t count_all_straps(const struct counting *counting, const char *finish)
@@ -229,6 +229,15 @@ static decimal_t count_footing_volume(const struct counting *counting, const cha
                    (footing->thickness.length / step);
     }
     return hundredths(sum, cubic_foot);
+}
+
+static decimal_t count_openings_framed(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    int64_t sum = 0;
+    for (size_t i = 0; i < counting->job->opening_count; i++)
+        sum += counting->job->openings[i].status.choice != NE_EXISTING;
+    return decimal_of(sum);
 }
 
 static decimal_t count_services(const struct counting *counting, const char *finish)
@@ -303,6 +312,7 @@ static const struct {
     {"block", count_blocks},
     {"footing", count_footings},
     {"cubic foot of footing", count_footing_volume},
+    {"opening framed", count_openings_framed},
     {"service", count_services},
     {"beam removed", count_beams_removed},
     {"post removed", count_posts_removed},

@@ -30,7 +30,8 @@ static void sections(void **state)
          "job.ini:90:1: stop[K001]: unknown kind 'shoar'; did you mean 'shore'?\n"},
         {"[footing F1]\n", "[footing F1]\n[chimney]\n",
          "job.ini:75:1: stop[K004]: [footing F1] needs 'status': new or existing; write 'status = new'\n"
-         "job.ini:76:1: stop[K001]: unknown kind 'chimney'; kinds are job, area, roof, joists, beam, load, post, "
+         "job.ini:76:1: stop[K001]: unknown kind 'chimney'; kinds are job, area, roof, joists, opening, beam, load, "
+         "post, "
          "block, "
          "footing, wall, remove, shore, work, buy, sub, bid, alternate\n"},
         {"tax = 0\n", "tax = 0\n[sub]\nwhat = roofer\nprice = 12\n",

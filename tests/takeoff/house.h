@@ -30,6 +30,7 @@ struct house {
     struct footing footing[2];
     struct wall wall[3];
     struct removal removal[2];
+    struct opening opening[2];
     struct shore shore[1];
     struct job job;
     struct beam_design beam_design[2];
@@ -217,6 +218,8 @@ static inline void house_walls(struct house *house)
                                    .height = {FEET(8), at},
                                    .finish_a = {"gypsum board", at},
                                    .services = {services, 3}};
+    house->opening[0] = (struct opening){.head = head_of("stair"), .status = {NE_NEW, at}};
+    house->opening[1] = (struct opening){.head = head_of("old hatch"), .status = {NE_EXISTING, at}};
     house->removal[0] = (struct removal){head_of("old header"), {REMOVE_HEADER, at}, {0}, {FEET(5), at}, {0}};
     house->removal[1] = (struct removal){head_of("old beam"), {REMOVE_BEAM, at}, {0}, {INCHES(126), at}, {0}};
 }
@@ -242,6 +245,8 @@ static inline struct house *house_new(struct arena *arena)
                               .footing_count = 2,
                               .walls = house->wall,
                               .wall_count = 3,
+                              .openings = house->opening,
+                              .opening_count = 2,
                               .removals = house->removal,
                               .removal_count = 2,
                               .shores = house->shore,

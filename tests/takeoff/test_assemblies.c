@@ -33,6 +33,7 @@ static const struct {
     {"block", 100},
     {"footing", 100},
     {"cubic foot of footing", 400}, /* 2 x 2 x 1 ft */
+    {"opening framed", 100},        /* the other is there already */
     {"service", 300},
     {"beam removed", 100},
     {"post removed", 0},
