@@ -208,6 +208,8 @@ static const struct catalog_per PERS[] = {
     {"post removed", "each", "old posts that come out"},
     {"header removed", "each", "old headers that come out"},
     {"foot removed", "ft", "length of the beams, posts and headers that come out"},
+    {"foot cut in sections", "ft", "length of those that come out in sections"},
+    {"removed whole", "each", "beams, posts and headers that come out whole"},
     {"jack day", "days", "jack posts of the shores x the days that each shore stands"},
     {"crib", "each", "cribs that hold the floor below a shore"},
     {"square foot of floor protected", "sq ft", "floor that is covered, as the job says"},

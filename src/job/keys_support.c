@@ -38,7 +38,7 @@ static const struct key_row post_rows[] = {
      .offset = offsetof(struct post, member)},
     {.key = "species note",
      .type = TYPE_TEXT,
-     .help = "what is known of an existing post's wood",
+     .help = "what is known of an existing post's wood; printed with its checks",
      .example = "stamp not found, taken as Spruce-Pine-Fir stud grade",
      .offset = offsetof(struct post, species_note)},
     {.key = "plies",
@@ -262,7 +262,7 @@ static const struct key_row remove_rows[] = {
      .type = TYPE_CHOICE,
      .fallback = "in sections",
      .of = &words_remove_how,
-     .help = "lowered whole, or cut in sections",
+     .help = "lowered whole, or cut in sections: what the labor is counted by",
      .example = "in sections",
      .offset = offsetof(struct removal, how)},
 };

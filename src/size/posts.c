@@ -164,13 +164,19 @@ static struct wood_post column_of(const struct post_design *pd)
                               .nailed = pd->nail != NULL};
 }
 
+/* With what the job knows of an old post's wood. */
+static const char *post_text(struct sizing *s, const struct post_design *pd)
+{
+    const char *text = member_text(s->arena, pd->member, pd->plies), *note = pd->post->species_note.text;
+    return note && *note ? arena_printf(s->arena, "%s (%s)", text, note) : text;
+}
+
 static bool post_size(struct sizing *s, struct post_design *pd)
 {
     const struct post *post = pd->post;
     choose_nail(s, pd);
     struct wood_post column = column_of(pd);
-    struct member_checks *checks =
-        checks_new(s, head_name(s->arena, KIND_POST, &post->head), member_text(s->arena, pd->member, pd->plies));
+    struct member_checks *checks = checks_new(s, head_name(s->arena, KIND_POST, &post->head), post_text(s, pd));
     checks->unverified = !pd->member->values->seen;
     checks_add(s, checks, column_check(s, &column, &pd->lb));
     if (post->stands_on.at && post->stands_on.kind == KIND_WALL)

@@ -276,6 +276,30 @@ static decimal_t count_headers_removed(const struct counting *counting, const ch
     return removed(counting, REMOVE_HEADER);
 }
 
+static bool goes_whole(const struct removal *removal)
+{
+    return removal->how.choice == HOW_WHOLE;
+}
+
+static decimal_t count_removed_whole(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    int64_t sum = 0;
+    for (size_t i = 0; i < counting->job->removal_count; i++)
+        sum += goes_whole(&counting->job->removals[i]);
+    return decimal_of(sum);
+}
+
+static decimal_t count_feet_in_sections(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    length_t sum = 0;
+    for (size_t i = 0; i < counting->job->removal_count; i++)
+        if (!goes_whole(&counting->job->removals[i]))
+            sum += counting->job->removals[i].length.length;
+    return feet(sum);
+}
+
 static decimal_t count_feet_removed(const struct counting *counting, const char *finish)
 {
     (void)finish;
@@ -318,6 +342,8 @@ static const struct {
     {"post removed", count_posts_removed},
     {"header removed", count_headers_removed},
     {"foot removed", count_feet_removed},
+    {"foot cut in sections", count_feet_in_sections},
+    {"removed whole", count_removed_whole},
     {"jack day", count_jack_days},
     {"crib", count_cribs},
     {"square foot of floor protected", count_floor_protected},

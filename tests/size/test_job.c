@@ -396,9 +396,22 @@ static void doubled_joists(void **state)
     assert_true(made_says(&made, DIAG_S001));
 }
 
+/* What the job knows of an old post's wood stands with its checks. */
+static void species_note(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "post", "P1", "status", "existing");
+    made_set(&made, "post", "P1", "species note", "no stamp found");
+    made_size(&made);
+    assert_string_equal(made_member(&made, "post P1")->member, "3 - 2x4 Spruce-Pine-Fir Stud (no stamp found)");
+    assert_string_equal(made_member(&made, "post P2")->member, "3 - 2x4 Spruce-Pine-Fir Stud");
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(species_note, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plain_beam_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(joist_ends, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_stud, support_setup, support_teardown),

@@ -220,7 +220,8 @@ static inline void house_walls(struct house *house)
                                    .services = {services, 3}};
     house->opening[0] = (struct opening){.head = head_of("stair"), .status = {NE_NEW, at}};
     house->opening[1] = (struct opening){.head = head_of("old hatch"), .status = {NE_EXISTING, at}};
-    house->removal[0] = (struct removal){head_of("old header"), {REMOVE_HEADER, at}, {0}, {FEET(5), at}, {0}};
+    house->removal[0] =
+        (struct removal){head_of("old header"), {REMOVE_HEADER, at}, {HOW_WHOLE, at}, {FEET(5), at}, {0}};
     house->removal[1] = (struct removal){head_of("old beam"), {REMOVE_BEAM, at}, {0}, {INCHES(126), at}, {0}};
 }
 

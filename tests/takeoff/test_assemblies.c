@@ -39,7 +39,9 @@ static const struct {
     {"post removed", 0},
     {"header removed", 100},
     {"foot removed", 1550}, /* 5 ft and 10 ft 6 in */
-    {"jack day", 2000},     /* 4 jack posts x 5 days */
+    {"foot cut in sections", 1050},
+    {"removed whole", 100},
+    {"jack day", 2000}, /* 4 jack posts x 5 days */
     {"crib", 0},
     {"square foot of floor protected", 12050},
     {"trip", 200},
