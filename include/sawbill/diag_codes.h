@@ -38,6 +38,7 @@ DIAG_ROW(Q006, ASK, false, "how a beam end bears")
 DIAG_ROW(Q007, ASK, false, "who holds the load while the wall is out")
 DIAG_ROW(Q008, STOP, false, "the job differs from what the engineer specified")
 DIAG_ROW(Q009, ASK, false, "where the load goes below")
+DIAG_ROW(Q010, ASK, false, "ridge board under a flat roof")
 
 /* C: catalogs */
 DIAG_ROW(C001, STOP, false, "catalog column missing, unknown or twice")

@@ -183,7 +183,8 @@ struct roof {
     struct head head;
     struct choice_value frame;
     struct pitch_value pitch;
-    struct length_value span;
+    struct length_value span,
+        ridge_at;                     /* ridge_at: from the eave wall of the slope that `pitch` says; else the middle */
     struct ref_value area, braces_on; /* area: its roof loads; braces_on: the beam that takes the wall's place */
     struct {
         struct roof_brace *item;

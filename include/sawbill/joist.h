@@ -33,5 +33,8 @@ double joist_middle_moment(double a_in, double wa, double b_in, double wb);
 /* What a joist must hold where it ties a pair of rafters at the plate: T = w s L/(4 p), three-hinged frame; w psf on
  * plan, s between pairs, L span of the roof, p rise over run (0 or less: infinite). */
 double rafter_thrust_lb(double psf, double apart_ft, double span_ft, double rise_over_run);
+/* The same with the ridge at a from the eave wall of the slope whose rise over run is p, eaves level: the wall there
+ * takes w s L/2, and about the ridge, p a above it, T p a = w s L/2 a - w s a^2/2: T = w s (L - a)/(2 p). */
+double rafter_thrust_off_lb(double psf, double apart_ft, double span_ft, double ridge_ft, double rise_over_run);
 
 #endif

@@ -76,6 +76,19 @@ static void ask_about_ties(const struct asking *asking)
     }
 }
 
+/* Q010: rafters flatter than 3/12 do not lean on a ridge board: the ridge is then a beam (IRC R802.4.4, from memory).
+ */
+static void ask_about_flat_ridge(const struct asking *asking)
+{
+    const struct roof *roof = &asking->job->roof;
+    if (!asking->job->has_roof || roof->frame.choice != FRAME_RIDGE_BOARD || !roof->pitch.at || roof->pitch.run <= 0)
+        return;
+    if (12 * roof->pitch.rise / roof->pitch.run < 3 - 1e-9)
+        diag_add(asking->diags, DIAG_Q010, &roof->pitch.at->at,
+                 "a roof flatter than 3/12 wants a ridge that is a beam (IRC R802.4.4, unverified: from memory); look "
+                 "again, and write 'frame = structural ridge', or ask an engineer what holds it up");
+}
+
 /* Q004: a wall that braces the house (IRC R602.10). */
 static void ask_about_bracing(const struct asking *asking)
 {
@@ -211,7 +224,7 @@ void questions_ask(struct checker *checker)
 {
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
-        ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_bracing,
+        ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_flat_ridge, ask_about_bracing,
         ask_about_snow,      ask_about_ends,    ask_who_holds,  ask_what_is_below,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)

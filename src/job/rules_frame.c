@@ -40,6 +40,18 @@ static void roof_flat_has_no_tie(const struct ruling *ruling)
         rule_broken(ruling, roof->pitch.at, "a roof with a ridge board cannot be flat; the rafters lean on each other");
 }
 
+static void roof_ridge_within(const struct ruling *ruling)
+{
+    const struct roof *roof = ruling->element;
+    struct arena *arena = ruling->checker->arena;
+    if (roof->ridge_at.at && !roof->span.at)
+        rule_broken(ruling, roof->ridge_at.at,
+                    "'ridge at' needs 'span': the width of the house between its eave walls");
+    else if (roof->ridge_at.at && roof->ridge_at.length >= roof->span.length)
+        rule_broken(ruling, roof->ridge_at.at, "'ridge at' of [roof], %s, is not within its 'span', %s",
+                    length_tape(arena, roof->ridge_at.length), length_tape(arena, roof->span.length));
+}
+
 static void roof_braces_need_beam(const struct ruling *ruling)
 {
     const struct roof *roof = ruling->element;
@@ -321,6 +333,7 @@ static const struct rule rules[] = {
     {KIND_AREA, DIAG_K004, area_roof_needs_snow},
     {KIND_ROOF, DIAG_K017, roof_tie_needs_shape},
     {KIND_ROOF, DIAG_K013, roof_flat_has_no_tie},
+    {KIND_ROOF, DIAG_K013, roof_ridge_within},
     {KIND_ROOF, DIAG_K017, roof_braces_need_beam},
     {KIND_JOISTS, DIAG_K013, joists_places},
     {KIND_JOISTS, DIAG_K017, joists_need_spacing},

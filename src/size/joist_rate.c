@@ -61,7 +61,12 @@ double joist_middle_moment(double a_in, double wa, double b_in, double wb)
     return (wa * pow(a_in, 3) + wb * pow(b_in, 3)) / (8 * (a_in + b_in));
 }
 
+double rafter_thrust_off_lb(double psf, double apart_ft, double span_ft, double ridge_ft, double rise_over_run)
+{
+    return rise_over_run > 0 ? psf * apart_ft * (span_ft - ridge_ft) / (2 * rise_over_run) : INFINITY;
+}
+
 double rafter_thrust_lb(double psf, double apart_ft, double span_ft, double rise_over_run)
 {
-    return rise_over_run > 0 ? psf * apart_ft * span_ft / (4 * rise_over_run) : INFINITY;
+    return rafter_thrust_off_lb(psf, apart_ft, span_ft, span_ft / 2, rise_over_run);
 }

@@ -1,9 +1,7 @@
-/* Joists of one side of a beam: where they are, what each end brings, its hanger, its tie across the beam. */
+/* Joists of one side of a beam: where they are, what each end brings, its hanger, its checks. */
 #include "size.h"
 
 #include <math.h>
-
-#include "sawbill/joist.h"
 
 static void joist_size(struct joist_design *jd)
 {
@@ -121,80 +119,17 @@ static void check_hangers(struct sizing *s, struct joist_design *jd, struct memb
     checks_add(s, checks, choose_hanger(s, &need, "hanger of a doubled joist", &jd->doubled_hanger));
 }
 
-/* Thrust of rafters that nothing but these joists holds together: T = w s L / (4 p) for each pair (statics of a three
- * hinged frame), w on plan, s joist spacing, L roof span, p rise over run. */
-static struct check thrust_check(struct sizing *s, const struct joist_design *jd, const struct hanger *strap)
-{
-    const struct roof *roof = &s->job->roof;
-    struct loads psf = area_psf(s, area_of(s->job, &roof->area));
-    double p = roof->pitch.run > 0 ? roof->pitch.rise / roof->pitch.run : 0, spacing = joist_spacing_ft(jd);
-    struct check worst = {0};
-    for (size_t i = 0; i < s->combo_count; i++) {
-        const struct combination *combo = &s->combo[i];
-        if (!combo_applies(combo, &psf))
-            continue;
-        double pull = rafter_thrust_lb(combined(combo, &psf), spacing, length_feet(roof->span.length), p);
-        double listed = strap ? listed_load(strap, combo->cd) : 0;
-        struct check check =
-            check_of("thrust tie", "IRC 2021 R802.5.2; T = w s L/(4 p)", pull, isnan(listed) ? 0 : listed, "lb");
-        check.combination = combo->name;
-        check.note = !strap          ? "no strap is named: the cut joists no longer tie the rafters"
-                     : isnan(listed) ? "no listed load at this duration"
-                                     : strap->code;
-        check_worse(&worst, check);
-    }
-    return worst;
-}
-
-static bool ties_cut(const struct sizing *s, const struct joist_design *jd)
-{
-    return s->job->has_roof && s->job->roof.frame.choice == FRAME_RIDGE_BOARD &&
-           jd->joists->ties_the_roof.choice == YES && needs_hangers(jd->beam);
-}
-
-static const struct hanger *strap_named(struct sizing *s, const struct joists *joists)
-{
-    if (!joists->tie_strap.text || !*joists->tie_strap.text)
-        return NULL;
-    const struct hanger *strap = catalog_hanger(s->catalog, joists->tie_strap.text);
-    if (strap && strap->kind == CONNECTOR_STRAP)
-        return strap;
-    diag_add(s->diags, DIAG_C006, place_of(joists->tie_strap.at, &joists->head),
-             "'%s' is not the code of a strap in hangers.csv", joists->tie_strap.text);
-    return NULL;
-}
-
-/* One strap a tied pair: a pair that both sides tie is counted on side A. */
-static void check_ties(struct sizing *s, struct joist_design *jd, struct member_checks *checks)
-{
-    jd->strap = NULL;
-    jd->tied_pairs = 0;
-    if (!ties_cut(s, jd))
-        return;
-    const char *name = head_name(s->arena, KIND_JOISTS, &jd->joists->head);
-    if (jd->joists->tie_engineer.text && *jd->joists->tie_engineer.text) {
-        unchecked_add(s, arena_printf(s->arena, "not checked: the roof tie of %s, by the engineer (%s)", name,
-                                      jd->joists->tie_engineer.text));
-        return;
-    }
-    jd->strap = strap_named(s, jd->joists);
-    checks_add(s, checks, thrust_check(s, jd, jd->strap));
-    const struct joist_design *a = s->design->beams[jd->beam - s->job->beams].side[0];
-    if (jd->side == 0 || !a || a->joists->ties_the_roof.choice != YES)
-        jd->tied_pairs = jd->count;
-}
-
 bool joists_check(struct sizing *s, struct joist_design *jd)
 {
     const char *name = head_name(s->arena, KIND_JOISTS, &jd->joists->head);
     const char *id = arena_printf(s->arena, "%s on %s, side %c", name, head_name(s->arena, KIND_BEAM, &jd->beam->head),
                                   jd->side ? 'B' : 'A');
     joists_over_report(s, jd);
-    if (!needs_hangers(jd->beam) && !ties_cut(s, jd))
+    if (!needs_hangers(jd->beam) && !joists_tie_roof(s, jd))
         return true;
     struct member_checks *checks =
         checks_new(s, id, jd->joists->size.text ? jd->joists->size.text : "joists, size by the tape");
     check_hangers(s, jd, checks);
-    check_ties(s, jd, checks);
+    ties_check(s, jd, checks);
     return checks_close(s, checks, &jd->joists->head.at);
 }

@@ -82,6 +82,10 @@ struct loads opening_on_shore(const struct sizing *s, const struct joists *joist
 /* openings_check.c */
 void openings_check(struct sizing *s);
 
+/* ties.c: the joists tie the rafters, and the beam cuts them; what ties them then */
+bool joists_tie_roof(const struct sizing *s, const struct joist_design *jd);
+void ties_check(struct sizing *s, struct joist_design *jd, struct member_checks *checks);
+
 /* joists_over.c: joists that run on over a dropped beam; what they bring more, and their far bearing in words */
 void joist_shares(struct sizing *s);
 void joists_over_report(struct sizing *s, const struct joist_design *jd);

@@ -80,13 +80,34 @@ static void thrust(void **state)
     (void)state;
     assert_near(rafter_thrust_lb(32, 16.0 / 12, 26, 0.5), 554.67, 0.01);
     assert_true(isinf(rafter_thrust_lb(32, 1, 26, 0)));
+    /* 35 x 1.3333 x 26/(4 x 0.5) = 606.7 lb, 455 plf; 5/12, 28 ft, 30 psf: 30 x 1.3333 x 28/(4 x 0.41667) = 672 lb */
+    assert_near(rafter_thrust_lb(35, 16.0 / 12, 26, 0.5), 607, 0.5);
+    assert_near(rafter_thrust_lb(35, 16.0 / 12, 26, 0.5) / (16.0 / 12), 455, 0.1);
+    assert_near(rafter_thrust_lb(30, 16.0 / 12, 28, 5.0 / 12), 672, 1e-6);
+}
+
+/* A frame of three hinges, 30 ft, the ridge 10 ft from the left wall and 6 ft up, 35 psf on pairs 16 in apart: 46.667
+ * plf.  The left wall takes 46.667 x 15 = 700 lb; about the ridge from the left 700 x 10 - 46.667 x 10 x 5 = 4,666.7
+ * lb ft, /6 = 777.8 lb; from the right 700 x 20 - 46.667 x 20 x 10 = 4,666.7 lb ft, the same.  Given by either slope,
+ * 6/10 at 10 ft or 6/20 at 20 ft. */
+static void ridge_out_of_the_middle(void **state)
+{
+    (void)state;
+    assert_near(rafter_thrust_off_lb(35, 16.0 / 12, 30, 10, 0.6), 777.78, 0.01);
+    assert_near(rafter_thrust_off_lb(35, 16.0 / 12, 30, 20, 0.3), 777.78, 0.01);
+    assert_near(rafter_thrust_off_lb(35, 16.0 / 12, 26, 13, 0.5), 606.67, 0.01);
 }
 
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(hud_5_1),    cmocka_unit_test(planed_seat),     cmocka_unit_test(creep),
-        cmocka_unit_test(repetitive), cmocka_unit_test(two_equal_spans), cmocka_unit_test(thrust),
+        cmocka_unit_test(hud_5_1),
+        cmocka_unit_test(planed_seat),
+        cmocka_unit_test(creep),
+        cmocka_unit_test(repetitive),
+        cmocka_unit_test(two_equal_spans),
+        cmocka_unit_test(thrust),
+        cmocka_unit_test(ridge_out_of_the_middle),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
