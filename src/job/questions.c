@@ -81,7 +81,8 @@ static void ask_about_ties(const struct asking *asking)
 static void ask_about_flat_ridge(const struct asking *asking)
 {
     const struct roof *roof = &asking->job->roof;
-    if (!asking->job->has_roof || roof->frame.choice != FRAME_RIDGE_BOARD || !roof->pitch.at || roof->pitch.run <= 0)
+    if (!asking->job->has_roof || roof->frame.choice != FRAME_RIDGE_BOARD || !roof->pitch.at || roof->pitch.run <= 0 ||
+        roof->pitch.rise <= 0) /* a flat one is a fault already */
         return;
     if (12 * roof->pitch.rise / roof->pitch.run < 3 - 1e-9)
         diag_add(asking->diags, DIAG_Q010, &roof->pitch.at->at,
