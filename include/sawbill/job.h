@@ -36,6 +36,7 @@ enum kind {
     KIND_OPENING,
     KIND_BEAM,
     KIND_LOAD,
+    KIND_OBSTRUCTION,
     KIND_POST,
     KIND_BLOCK,
     KIND_FOOTING,
@@ -136,6 +137,8 @@ enum remove_what { REMOVE_UNANSWERED, REMOVE_BEAM, REMOVE_POST, REMOVE_HEADER };
 enum remove_how { HOW_UNANSWERED, HOW_WHOLE, HOW_IN_SECTIONS };
 enum shore_below { BELOW_UNANSWERED, BELOW_SLAB, BELOW_JOISTS_ACROSS, BELOW_JOISTS_PARALLEL };
 enum held_below { HELD_BELOW_UNANSWERED, HELD_BELOW_NOTHING, HELD_BELOW_CRIB, HELD_BELOW_SHORE };
+enum obstruction_what { OBSTRUCTION_UNANSWERED, RAFTER_TAIL, BRACE, STRUT, NAILER };
+enum obstruction_then { THEN_UNANSWERED, THEN_LANDS, THEN_HEADERED_OFF, THEN_TAKEN_OUT };
 enum method { METHOD_UNANSWERED, METHOD_COMPOUND, METHOD_ADD, METHOD_MARGIN };
 enum tax_mode { TAX_UNANSWERED, TAX_IN_COST, TAX_ON_MATERIALS_SHOWN, TAX_ON_PRICE };
 enum cost_class {
@@ -251,6 +254,15 @@ struct load {
     struct quantity_value dead, live, snow,
         carries; /* lb (with at) or plf (with from, to); or area and carries (sq ft) */
 };
+/* A member that stands where the beam goes, and is cut. */
+struct obstruction {
+    struct head head;
+    struct choice_value what, then, own_prop;
+    struct ref_value on, area, held_by;  /* on: the beam; held_by: the shore that holds it while it is cut */
+    struct length_value at, width, seat; /* its place from end 1; its thickness; its seat across the beam */
+    struct quantity_value dead, live, snow, carries;
+    struct text_value engineer; /* who answers for what it is headered off to */
+};
 struct post {
     struct head head;
     struct text_value member, species_note;
@@ -354,6 +366,8 @@ struct job {
     size_t beam_count;
     struct load *loads;
     size_t load_count;
+    struct obstruction *obstructions;
+    size_t obstruction_count;
     struct post *posts;
     size_t post_count;
     struct block *blocks;

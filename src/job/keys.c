@@ -20,6 +20,8 @@ static const struct kind_row kinds[KIND_COUNT] = {
      MANY(beam, beams, beam_count)},
     {"load", "one load on a beam beside its joists: a post, a chimney, a roof that comes down", true, &keys_of_load,
      MANY(load, loads, load_count)},
+    {"obstruction", "a member that stands where the beam goes: a rafter tail, a brace, a strut, a nailer", true,
+     &keys_of_obstruction, MANY(obstruction, obstructions, obstruction_count)},
     {"post", "a post under a beam end", true, &keys_of_post, MANY(post, posts, post_count)},
     {"block", "squash blocks that carry a post through a floor", true, &keys_of_block,
      MANY(block, blocks, block_count)},

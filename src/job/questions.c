@@ -86,8 +86,8 @@ static void ask_about_flat_ridge(const struct asking *asking)
         return;
     if (12 * roof->pitch.rise / roof->pitch.run < 3 - 1e-9)
         diag_add(asking->diags, DIAG_Q010, &roof->pitch.at->at,
-                 "a roof flatter than 3/12 wants a ridge that is a beam (IRC R802.4.4, unverified: from memory); look "
-                 "again, and write 'frame = structural ridge', or ask an engineer what holds it up");
+                 "a roof flatter than 3/12 wants a ridge that is a beam (IRC 2021 R802.3, R802.6); look again, and "
+                 "write 'frame = structural ridge', or ask an engineer what holds it up");
 }
 
 /* Q004: a wall that braces the house (IRC R602.10). */
@@ -205,6 +205,21 @@ static void ask_below_shore(const struct asking *asking, const struct shore *sho
             shore->head.id);
 }
 
+/* Q007 again: a member that carries something is held from its cut until it lands. */
+static void ask_who_props(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->obstruction_count; i++) {
+        const struct obstruction *it = &asking->job->obstructions[i];
+        if (it->then.choice == THEN_TAKEN_OUT || it->held_by.at || it->own_prop.choice == YES ||
+            unreadable(&it->own_prop))
+            continue;
+        diag_add(
+            asking->diags, DIAG_Q007, place_of(it->own_prop.at, &it->head),
+            "who holds [obstruction %s] from its cut until it lands? write 'held by = shore ID' or 'own prop = yes'",
+            it->head.id);
+    }
+}
+
 /* Q009: where the load goes below. */
 static void ask_what_is_below(const struct asking *asking)
 {
@@ -226,7 +241,7 @@ void questions_ask(struct checker *checker)
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
         ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_flat_ridge, ask_about_bracing,
-        ask_about_snow,      ask_about_ends,    ask_who_holds,  ask_what_is_below,
+        ask_about_snow,      ask_about_ends,    ask_who_holds,  ask_who_props,        ask_what_is_below,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);

@@ -69,6 +69,9 @@ static bool holds_a_load(const struct job *job, size_t self)
     for (size_t i = 0; i < job->wall_count; i++)
         if (names(&job->walls[i].on, KIND_BEAM, self))
             return true;
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        if (job->obstructions[i].then.choice == THEN_LANDS && names(&job->obstructions[i].on, KIND_BEAM, self))
+            return true;
     return job->has_roof && job->roof.braces.count > 0 && names(&job->roof.braces_on, KIND_BEAM, self);
 }
 

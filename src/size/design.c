@@ -122,11 +122,12 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     for (size_t i = 0; i < s.design->joists_count; i++)
         s.design->joists[i].passes_cut = joists_cut_check(&s, &s.design->joists[i]);
     openings_check(&s);
+    bool lands = obstructions_check(&s);
     stages_check(&s);
     posts_size(&s);
     footings_size(&s);
     shores_size(&s);
     basis_write(&s);
-    s.design->passes = all_pass(s.design);
+    s.design->passes = all_pass(s.design) && lands;
     return s.design;
 }

@@ -149,6 +149,23 @@ static void add_wall(struct sizing *s, size_t beam, const struct wall *wall)
     add_line(s, &s->stack[beam], head_name(s->arena, KIND_WALL, &wall->head), fmax(from, 0), fmin(to, end), plf);
 }
 
+struct loads obstruction_lb(const struct sizing *s, const struct obstruction *it)
+{
+    const struct load load = {
+        .area = it->area, .dead = it->dead, .live = it->live, .snow = it->snow, .carries = it->carries};
+    return load_amount(s, &load);
+}
+
+static void add_obstructions(struct sizing *s, size_t beam)
+{
+    for (size_t i = 0; i < s->job->obstruction_count; i++) {
+        const struct obstruction *it = &s->job->obstructions[i];
+        if (it->then.choice == THEN_LANDS && it->on.at && it->on.index == beam)
+            add_point(s, &s->stack[beam], head_name(s->arena, KIND_OBSTRUCTION, &it->head),
+                      length_inches(it->at.length), obstruction_lb(s, it));
+    }
+}
+
 static void add_braces(struct sizing *s, size_t beam)
 {
     const struct roof *roof = &s->job->roof;
@@ -211,6 +228,7 @@ void stack_fill(struct sizing *s, size_t index)
         if (!is_out(&s->job->walls[i]) && stands_on(&s->job->walls[i].on, bd->beam, index, KIND_WALL, i))
             add_wall(s, index, &s->job->walls[i]);
     add_braces(s, index);
+    add_obstructions(s, index);
     add_hung_beams(s, index);
     struct loads own = {{bd->weight_plf, 0, 0, 0}};
     add_line(s, &s->stack[index],
@@ -286,6 +304,10 @@ void stack_check(struct sizing *s, size_t index)
     const struct beam_design *bd = &s->design->beams[index];
     check_joist_places(s, bd);
     check_load_places(s, index, bd);
+    for (size_t i = 0; i < s->job->obstruction_count; i++)
+        if (s->job->obstructions[i].on.at && s->job->obstructions[i].on.index == index)
+            fault_written(s, bd, head_name(s->arena, KIND_OBSTRUCTION, &s->job->obstructions[i].head),
+                          &s->job->obstructions[i].at);
     const struct roof *roof = &s->job->roof;
     if (s->job->has_roof && roof->braces_on.at && roof->braces_on.index == index)
         for (size_t i = 0; i < roof->braces.count; i++)

@@ -90,6 +90,14 @@ static void add_from_stack(struct sizing *s, const char *name, struct shore_load
         unchecked_add(s, arena_printf(s->arena, "not checked: %s, held by a shore: what it weighs is not known", name));
 }
 
+/* It stands where the beam goes, on the tips of the cut joists. */
+static void add_obstruction(struct sizing *s, const struct obstruction *it, struct shore_load *out)
+{
+    struct loads lb = obstruction_lb(s, it);
+    out->at_tips.point_lb = loads_plus(out->at_tips.point_lb, lb);
+    out->point_lb = loads_plus(out->point_lb, loads_times(lb, out->tip));
+}
+
 static bool held_already(const struct shore *shore, enum kind kind, size_t index)
 {
     for (size_t i = 0; i < shore->holds.count; i++)
@@ -122,6 +130,9 @@ static struct shore_load gather(struct sizing *s, const struct shore *shore, siz
     for (size_t i = 0; i < job->load_count; i++)
         if (job->loads[i].held_by.at && job->loads[i].held_by.index == index && !held_already(shore, KIND_LOAD, i))
             add_from_stack(s, head_name(s->arena, KIND_LOAD, &job->loads[i].head), &out);
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        if (job->obstructions[i].held_by.at && job->obstructions[i].held_by.index == index)
+            add_obstruction(s, &job->obstructions[i], &out);
     return out;
 }
 

@@ -62,6 +62,11 @@ void stack_fill(struct sizing *s, size_t beam);
 /* Faults of places, once the beam is laid out. */
 void stack_check(struct sizing *s, size_t beam);
 
+struct loads obstruction_lb(const struct sizing *s, const struct obstruction *it); /* what it brings */
+
+/* obstructions.c: members in the way, once the beams are sized; whether all that land hold */
+bool obstructions_check(struct sizing *s);
+
 /* joists.c */
 void joists_place(struct sizing *s, struct joist_design *jd);
 bool joists_check(struct sizing *s, struct joist_design *jd); /* hangers and ties */

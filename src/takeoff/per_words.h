@@ -13,5 +13,7 @@ decimal_t square_feet(wide_t area);
 /* per_site.c */
 per_fn count_shoring_days, count_shores, count_shore_feet, count_shore_studs, count_jack_days, count_cribs;
 per_fn count_floor_protected, count_trips;
+/* per_obstructions.c */
+per_fn count_in_the_way, count_propped, count_landed, count_headered_off;
 
 #endif

@@ -31,9 +31,7 @@ static void sections(void **state)
         {"[footing F1]\n", "[footing F1]\n[chimney]\n",
          "job.ini:75:1: stop[K004]: [footing F1] needs 'status': new or existing; write 'status = new'\n"
          "job.ini:76:1: stop[K001]: unknown kind 'chimney'; kinds are job, area, roof, joists, opening, beam, load, "
-         "post, "
-         "block, "
-         "footing, wall, remove, shore, work, buy, sub, bid, alternate\n"},
+         "obstruction, post, block, footing, wall, remove, shore, work, buy, sub, bid, alternate\n"},
         {"tax = 0\n", "tax = 0\n[sub]\nwhat = roofer\nprice = 12\n",
          "job.ini:102:1: stop[K005]: [sub] needs an id; write [sub ID], such as [sub 1]\n"},
         {"[bid]\n", "[bidd]\n", "job.ini:96:1: stop[K001]: unknown kind 'bidd'; did you mean 'bid'?\n"},

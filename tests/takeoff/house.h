@@ -31,6 +31,8 @@ struct house {
     struct wall wall[3];
     struct removal removal[2];
     struct opening opening[2];
+    struct obstruction obstruction[3];
+    struct roof_brace brace[2];
     struct shore shore[1];
     struct job job;
     struct beam_design beam_design[2];
@@ -218,6 +220,11 @@ static inline void house_walls(struct house *house)
                                    .height = {FEET(8), at},
                                    .finish_a = {"gypsum board", at},
                                    .services = {services, 3}};
+    house->obstruction[0] =
+        (struct obstruction){.head = head_of("tail"), .then = {THEN_LANDS, at}, .own_prop = {YES, at}};
+    house->obstruction[1] =
+        (struct obstruction){.head = head_of("strut"), .then = {THEN_HEADERED_OFF, at}, .held_by = {.at = at}};
+    house->obstruction[2] = (struct obstruction){.head = head_of("nailer"), .then = {THEN_TAKEN_OUT, at}};
     house->opening[0] = (struct opening){.head = head_of("stair"), .status = {NE_NEW, at}};
     house->opening[1] = (struct opening){.head = head_of("old hatch"), .status = {NE_EXISTING, at}};
     house->removal[0] =
@@ -246,12 +253,18 @@ static inline struct house *house_new(struct arena *arena)
                               .footing_count = 2,
                               .walls = house->wall,
                               .wall_count = 3,
+                              .obstructions = house->obstruction,
+                              .obstruction_count = 3,
                               .openings = house->opening,
                               .opening_count = 2,
                               .removals = house->removal,
                               .removal_count = 2,
                               .shores = house->shore,
                               .shore_count = 1};
+    house->job.has_roof = true;
+    house->job.roof.braces.item = house->brace;
+    house->job.roof.braces.count = 2;
+    house->job.roof.braces_on = (struct ref_value){.kind = KIND_BEAM, .id = "b1", .at = &house->written};
     house->job.facts.floor_to_protect = (struct quantity_value){{120500000, UNIT_SQFT}, NULL}; /* 120.5 sq ft */
     house->job.facts.trips = (struct count_value){2, NULL};
     house->design = (struct design){.beams = house->beam_design,
