@@ -24,7 +24,7 @@ static void members_become_problems(void **state)
         pieces("post ply", "post P1", "SPF2-2X4", 3, INCHES(86), 8),
         pieces("ply", "beam B2", "dfl2 2x10", 2, INCHES(190), 11),
     };
-    const struct takeoff takeoff = {line, COUNT_OF(line), COUNT_OF(line)};
+    const struct takeoff takeoff = {.line = line, .count = COUNT_OF(line)};
     const struct member members[] = {{.code = "DFL2-2X10"}, {.code = "SPF2-2X4"}};
     const struct price prices[] = {
         {.item = "DFL2-2X10", .length = FEET(16), .pack = DECIMAL_ONE, .price = CENTS(2537)},
@@ -67,7 +67,7 @@ static void members_become_problems(void **state)
 static void by_the_foot(void **state)
 {
     struct takeoff_line line[] = {pieces("ply", "beam B1", "LVL", 3, INCHES(175), 5)};
-    const struct takeoff takeoff = {line, 1, 1};
+    const struct takeoff takeoff = {.line = line, .count = 1};
     struct price price = {.item = "LVL",
                           .increment = FEET(2),
                           .least = FEET(8),

@@ -164,7 +164,13 @@ static void larger_problems_hold(void **state)
         struct cut_stock stock[] = {BUY(8, 428), BUY(10, 555), BUY(12, 672), BUY(16, 905), BUY(20, 1275), OWN(9, 3)};
         for (int k = 0; k < 6; k++)
             piece[k] = (struct cut_piece){labels[k], draw(&seed, 80, 1500) * (LENGTH_INCH / 8), draw(&seed, 5, 30)};
-        struct cut_problem problem = {"X", piece, 6, stock, 6, LENGTH_INCH / 8, LENGTH_INCH / 2, {0}};
+        struct cut_problem problem = {.member = "X",
+                                      .piece = piece,
+                                      .piece_count = 6,
+                                      .stock = stock,
+                                      .stock_count = 6,
+                                      .kerf = LENGTH_INCH / 8,
+                                      .end_trim = LENGTH_INCH / 2};
         struct cut_plan *first = solve(*state, &problem), *second = solve(*state, &problem);
         assert_true(first->bound > 0 && first->bound <= first->cost);
         assert_int_equal(first->stick_count, second->stick_count);
