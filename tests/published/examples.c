@@ -216,26 +216,16 @@ static const struct {
               {"CP_through_plies_without_Kf", cp},
               {"CP_through_plies_Kf_0p6", cp_nailed}};
 
-static bool close_enough(const cJSON *expected, double printed, double here)
-{
-    double tolerance = cJSON_GetNumberValue(cJSON_GetObjectItemCaseSensitive(expected, "tol"));
-    const char *kind = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(expected, "tol_kind"));
-    if (kind && !strcmp(kind, "rel"))
-        tolerance *= fabs(printed);
-    return isfinite(here) && isfinite(tolerance) && fabs(here - printed) <= tolerance + 1e-12;
-}
-
 static void run_value(struct published *p, struct tally *tally, const struct example *e, const char *id,
                       bool from_memory, const cJSON *expected)
 {
-    double printed = cJSON_GetNumberValue(cJSON_GetObjectItemCaseSensitive(expected, "value"));
+    double special = published_special(id, expected->string);
     for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
-        if (strcmp(expected->string, values[i].key) != 0)
+        if (isnan(special) && strcmp(expected->string, values[i].key) != 0)
             continue;
-        double here = values[i].of(e);
+        double here = isnan(special) ? values[i].of(e) : special, printed = published_member(expected, "value");
         published_count(p, tally, from_memory, arena_printf(p->arena, "%s %s", id, expected->string),
-                        close_enough(expected, printed, here),
-                        arena_printf(p->arena, "printed %g, %g here", printed, here));
+                        published_close(expected, here), arena_printf(p->arena, "printed %g, %g here", printed, here));
         return;
     }
     tally->left_out++;
@@ -252,28 +242,12 @@ static void run_example(struct published *p, struct tally *tally, const cJSON *i
         run_value(p, tally, &e, id ? id : "example", !seen || strcmp(seen, "source") != 0, expected);
 }
 
-/* The whole file as text; NULL: not there, or larger than any such file. */
-static char *text_of(struct published *p, const char *name)
-{
-    enum { MOST = 1 << 20 };
-    FILE *file = fopen(arena_printf(p->arena, "%s/examples/%s", p->folder, name), "rb");
-    if (!file)
-        file = fopen(arena_printf(p->arena, "%s/%s", p->folder, name), "rb");
-    if (!file)
-        return NULL;
-    char *text = arena_array(p->arena, MOST, 1);
-    size_t length = fread(text, 1, MOST - 1, file);
-    fclose(file);
-    text[length] = '\0';
-    return text;
-}
-
 void published_examples(struct published *p)
 {
     static const char *const files[] = {"beams.json", "columns.json"};
     struct tally *tally = NULL;
     for (size_t i = 0; i < sizeof files / sizeof *files; i++) {
-        char *text = text_of(p, files[i]);
+        char *text = published_text(p, "examples", files[i]);
         cJSON *root = text ? cJSON_Parse(text) : NULL;
         if (text && !root)
             diag_add(p->diags, DIAG_F005, &(struct place){.file = files[i]}, "not JSON");

@@ -51,6 +51,56 @@ static double bearing_psi(const char *group, double diameter_in, double gravity)
     return isnan(diameter_in) ? NAN : joint_fe_wood(gravity, diameter_in, 90);
 }
 
+/* "16d common to 16d box" in one wood: box nails for one common nail, by their lateral values. */
+static double box_for_common(const char *exchange, double gravity)
+{
+    static const struct {
+        int penny;
+        double common, box;
+    } nails[] = {{8, 0.131, 0.113}, {10, 0.148, 0.128}, {12, 0.148, 0.128}, {16, 0.162, 0.135}, {20, 0.192, 0.148}};
+    int penny = (int)strtol(exchange, NULL, 10);
+    for (size_t i = 0; i < sizeof nails / sizeof *nails; i++)
+        if (nails[i].penny == penny)
+            return floor(100 * nail_lb(nails[i].common, 1.5, gravity) / nail_lb(nails[i].box, 1.5, gravity) + 0.5) /
+                   100;
+    return NAN;
+}
+
+/* "nail diameter over 0.142 to 0.177 in", "to 0.142 in", "0.192 (over 0.177) in": a diameter of the step; ksi. */
+static double nail_yield(const char *fastener)
+{
+    const char *to = strstr(fastener, "to 0.");
+    double diameter = strtod(to ? to + 3 : fastener + strcspn(fastener, "0123456789"), NULL);
+    return joint_fyb(JOINT_NAIL, diameter) / 1000;
+}
+
+/* Multiples of D, "4D", of a fastener of 1/2 in; placement of nails, of one of 0.162 in. */
+static double distance_in_d(const char *topic, const char *load)
+{
+    bool large = !strcmp(topic, "spacing, D 1/4 in and over");
+    double d = large ? 0.5 : 0.162;
+    struct joint_distances in_line = joint_distances(d, false), staggered = joint_distances(d, true);
+    static const struct {
+        const char *load;
+        int which;
+    } of[] = {{"end distance, perpendicular load", 0},
+              {"edge distance, perpendicular, loaded edge", 1},
+              {"edge distance", 1},
+              {"end distance, tension", 2},
+              {"spacing in a row, parallel", 3},
+              {"between rows, in line", 4},
+              {"between rows, staggered", 5}};
+    for (size_t i = 0; i < sizeof of / sizeof *of; i++) {
+        bool nails_only = i >= 2;
+        if (strcmp(load, of[i].load) != 0 || nails_only == large)
+            continue;
+        const double inches[] = {in_line.full_end, in_line.edge,    in_line.end,
+                                 in_line.along,    in_line.between, staggered.between};
+        return inches[of[i].which] / d;
+    }
+    return NAN;
+}
+
 /* NAN: nothing here computes such a row. */
 static double cell_value(const struct sheet *sheet, size_t row)
 {
@@ -59,12 +109,26 @@ static double cell_value(const struct sheet *sheet, size_t row)
     double gravity = published_number(sheet, row, "G");
     if (!strcmp(topic, "lag screw, steel side plate"))
         return lag_lb(diameter, side, gravity, strcmp(load, "parallel") ? 90 : 0);
-    if (!strcmp(topic, "nail, wood side member") && strstr(published_cell(sheet, row, "fastener"), "common"))
+    if (!strcmp(topic, "nail, wood side member"))
         return floor(nail_lb(diameter, side, gravity) + 0.5);
     if (!strcmp(topic, "withdrawal"))
         return floor(joint_withdrawal(JOINT_NAIL, gravity, diameter) + 0.5);
     if (!strcmp(topic, "dowel bearing strength"))
         return bearing_psi(load, diameter, gravity);
+    if (!strcmp(topic, "box for common exchange"))
+        return box_for_common(published_cell(sheet, row, "fastener"), gravity);
+    if (!strcmp(topic, "nail Fyb"))
+        return nail_yield(published_cell(sheet, row, "fastener"));
+    if (!strcmp(topic, "spacing, D 1/4 in and over") || !strcmp(topic, "nail placement"))
+        return distance_in_d(topic, load);
+    if (!strcmp(topic, "lag screw data"))
+        return isnan(diameter) ? joint_fe_steel(false)
+                               : joint_fyb(JOINT_LAG_SCREW, diameter < 0.2    ? 0.25
+                                                            : diameter < 0.24 ? 0.3125
+                                                                              : 0.375) /
+                                     1000;
+    if (strstr(published_cell(sheet, row, "value"), "6900 G^2.5 D"))
+        return 5 * joint_withdrawal(JOINT_NAIL, 1, 1);
     return NAN;
 }
 
@@ -76,7 +140,9 @@ static void run_connections(struct published *p)
     struct tally *tally = published_tally(p, "lag screws, nails, bearing strengths, withdrawal");
     tally->why_left_out = "rules and distances in words, or worked out by formula instead of read";
     for (size_t row = 1; row < sheet->count; row++) {
-        double printed = published_number(sheet, row, "value"), here = cell_value(sheet, row);
+        const char *value = published_cell(sheet, row, "value");
+        double printed = value[0] >= '0' && value[0] <= '9' ? strtod(value, NULL) : NAN; /* "7D" is 7 */
+        double here = cell_value(sheet, row);
         if (isnan(printed) || isnan(here) || !strcmp(published_cell(sheet, row, "seen"), "computed")) {
             tally->left_out++;
             continue;
@@ -84,8 +150,9 @@ static void run_connections(struct published *p)
         const char *id = arena_printf(p->arena, "%s %s %s in, G %s, side %s, %s", published_cell(sheet, row, "table"),
                                       published_cell(sheet, row, "topic"), published_cell(sheet, row, "D_in"),
                                       published_cell(sheet, row, "G"), published_cell(sheet, row, "side_in"),
-                                      published_cell(sheet, row, "load"));
-        published_count(p, tally, published_from_memory(sheet, row), id, fabs(here - printed) < 1e-9,
+                                      *published_cell(sheet, row, "load") ? published_cell(sheet, row, "load")
+                                                                          : published_cell(sheet, row, "fastener"));
+        published_count(p, tally, published_from_memory(sheet, row), id + strspn(id, " "), fabs(here - printed) < 1e-9,
                         arena_printf(p->arena, "printed %g, %g here", printed, here));
     }
 }

@@ -6,6 +6,7 @@
  * Exit status 1 when a value is missed without a reason, or nothing was found. */
 #include "published.h"
 
+#include <cjson/cJSON.h>
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -31,7 +32,7 @@ static bool readable(const char *path)
     return file != NULL;
 }
 
-static const struct sheet *sheet_at(struct published *p, const char *path)
+const struct sheet *published_sheet_at(struct published *p, const char *path)
 {
     struct sheet *sheet = arena_alloc(p->arena, sizeof *sheet);
     if (!readable(path) || !sheet_read(p->arena, path, sheet, p->diags) || sheet->count == 0)
@@ -41,8 +42,8 @@ static const struct sheet *sheet_at(struct published *p, const char *path)
 
 const struct sheet *published_sheet(struct published *p, const char *sub, const char *name)
 {
-    const struct sheet *sheet = sheet_at(p, arena_printf(p->arena, "%s/%s/%s", p->folder, sub, name));
-    return sheet ? sheet : sheet_at(p, arena_printf(p->arena, "%s/%s", p->folder, name));
+    const struct sheet *sheet = published_sheet_at(p, arena_printf(p->arena, "%s/%s/%s", p->folder, sub, name));
+    return sheet ? sheet : published_sheet_at(p, arena_printf(p->arena, "%s/%s", p->folder, name));
 }
 
 const char *published_cell(const struct sheet *sheet, size_t row, const char *column)
@@ -59,6 +60,47 @@ double published_number(const struct sheet *sheet, size_t row, const char *colum
     char *end;
     double value = strtod(text, &end); /* the locale is "C": this program sets none */
     return *text && !*end ? value : NAN;
+}
+
+bool published_prints(const char *text, double here)
+{
+    char *end;
+    double printed = strtod(text, &end), place = 1;
+    const char *point = strchr(text, '.');
+    for (const char *digit = point ? point + 1 : end; digit < end; digit++)
+        place /= 10;
+    return end > text && isfinite(here) && fabs(here - printed) <= place / 2 + 1e-9;
+}
+
+double published_member(const struct cJSON *object, const char *key)
+{
+    const cJSON *item = cJSON_GetObjectItemCaseSensitive(object, key);
+    return cJSON_IsNumber(item) ? item->valuedouble : NAN;
+}
+
+bool published_close(const struct cJSON *expected, double here)
+{
+    double printed = published_member(expected, "value"), tolerance = published_member(expected, "tol");
+    const char *kind = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(expected, "tol_kind"));
+    if (kind && !strcmp(kind, "rel"))
+        tolerance *= fabs(printed);
+    return isfinite(here) && isfinite(tolerance) && fabs(here - printed) <= tolerance + 1e-12;
+}
+
+/* The whole file as text; NULL: not there, or larger than any such file. */
+char *published_text(struct published *p, const char *sub, const char *name)
+{
+    enum { MOST = 1 << 20 };
+    FILE *file = fopen(arena_printf(p->arena, "%s/%s/%s", p->folder, sub, name), "rb");
+    if (!file)
+        file = fopen(arena_printf(p->arena, "%s/%s", p->folder, name), "rb");
+    if (!file)
+        return NULL;
+    char *text = arena_array(p->arena, MOST, 1);
+    size_t length = fread(text, 1, MOST - 1, file);
+    fclose(file);
+    text[length] = '\0';
+    return text;
 }
 
 bool published_from_memory(const struct sheet *sheet, size_t row)
@@ -100,7 +142,7 @@ static bool read_design(struct published *p, const char *source)
 {
     const struct sheet *sheet = published_sheet(p, "wood", "design_values.csv");
     if (!sheet)
-        sheet = sheet_at(p, arena_printf(p->arena, "%s/catalogs/design_values.csv", source));
+        sheet = published_sheet_at(p, arena_printf(p->arena, "%s/catalogs/design_values.csv", source));
     if (!sheet)
         return false;
     struct diags faults = {.arena = p->arena};
@@ -155,8 +197,8 @@ int main(int argc, char **argv)
     if (!arena)
         return 99;
     struct diags diags = {.arena = arena};
-    struct published p = {.arena = arena, .diags = &diags, .folder = argv[1]};
-    p.known = sheet_at(&p, arena_printf(arena, "%s/tests/published/known.csv", argv[2]));
+    struct published p = {.arena = arena, .diags = &diags, .folder = argv[1], .source = argv[2]};
+    p.known = published_sheet_at(&p, arena_printf(arena, "%s/tests/published/known.csv", argv[2]));
     if (!read_design(&p, argv[2])) {
         fprintf(stderr, "no design values\n");
         return 1;
@@ -164,6 +206,11 @@ int main(int argc, char **argv)
     published_spans(&p);
     published_joints(&p);
     published_examples(&p);
+    published_formulas(&p);
+    published_connections(&p);
+    published_factors(&p);
+    published_misc(&p);
+    published_codes(&p);
     for (size_t i = 0; i < diags.count; i++)
         fprintf(stderr, "%s\n", diag_line(arena, &diags.item[i]));
     bool good = report(&p) && diags.count == 0;

@@ -6,6 +6,7 @@
 #include "published.h"
 
 #include <math.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include "sawbill/joist.h"
@@ -123,12 +124,14 @@ static bool header_loads(const char *supports, double width_ft, double snow_psf,
         live = floors * floor_live * width_ft / 2;
         row->combo = header_floor;
         row->combos = 1;
-    } else if (!strncmp(supports, "roof", 4) && !strstr(supports, "clear") && !strstr(supports, "two")) {
+    } else if (!strncmp(supports, "roof", 4)) {
         double roof_ft = width_ft / 2 + overhang_ft;
         bool floor_too = strstr(supports, "floor") != NULL;
+        double floors = strstr(supports, "two") ? 2 : floor_too ? 1 : 0;
+        double floor_ft = floors * width_ft / (strstr(supports, "clear") ? 2 : 4);
         snow = snow_share * snow_psf * roof_ft;
-        dead = roof_dead * roof_ft + header_plf + (floor_too ? floor_dead * width_ft / 4 + wall_plf : 0);
-        live = floor_too ? floor_live * width_ft / 4 : 0;
+        dead = roof_dead * roof_ft + header_plf + floor_dead * floor_ft + floors * wall_plf;
+        live = floor_live * floor_ft;
         row->combo = floor_too ? header_both : header_roof;
         row->combos = floor_too ? 3 : 1;
     } else {
@@ -151,19 +154,33 @@ static double header_span(const struct published *p, struct span_row *row, doubl
     return least;
 }
 
+/* Columns of the span tables, or of headers.csv. */
+static const char *either(const struct sheet *sheet, size_t at, const char *one, const char *other)
+{
+    const char *text = published_cell(sheet, at, one);
+    return *text ? text : published_cell(sheet, at, other);
+}
+
+static double printed_inches(const struct sheet *sheet, size_t at)
+{
+    double total = published_number(sheet, at, "span_total_in");
+    return isnan(total) ? 12 * published_number(sheet, at, "span_ft") + published_number(sheet, at, "span_in") : total;
+}
+
 static void run_header(struct published *p, const struct sheet *sheet, size_t at)
 {
     const char *size = published_cell(sheet, at, "size");
     struct span_row row = {0};
     if (!section_of(size, &row.joist) ||
-        !header_loads(published_cell(sheet, at, "supports"), published_number(sheet, at, "building_width_ft"),
-                      published_number(sheet, at, "ground_snow_psf"), &row)) {
+        !header_loads(either(sheet, at, "supports", "supporting"),
+                      strtod(either(sheet, at, "building_width_ft", "width_ft"), NULL),
+                      strtod(either(sheet, at, "ground_snow_psf", "snow_psf"), NULL), &row)) {
         p->band.left_out++;
         return;
     }
     row.joist.cr = joist_cr((int)(row.joist.width_in / 1.5), 1.5);
     double span = header_span(p, &row, catalog_nominal_width(size + 2));
-    double printed = published_number(sheet, at, "span_total_in");
+    double printed = printed_inches(sheet, at);
     bool near = isfinite(span) && fabs(span - printed) <= band * printed;
     p->band.rows++; /* never among the values reproduced: counted apart */
     p->band.within += near;
@@ -177,16 +194,20 @@ void published_spans(struct published *p)
     if (!sheet)
         return;
     struct tally *joists = published_tally(p, "spans of joists, ceiling joists and rafters, to the inch");
+    const struct sheet *headers = published_sheet(p, "code", "headers.csv"); /* complete: then not from here, too */
     size_t other = 0;
     for (size_t row = 1; row < sheet->count; row++) {
         const char *table = published_cell(sheet, row, "table");
         if (!isnan(published_number(sheet, row, "spacing_in")))
             run_joist(p, joists, sheet, row);
         else if (!strcmp(table, "R602.7(1)") || !strcmp(table, "R602.7(2)"))
-            run_header(p, sheet, row);
+            headers ? (void)0 : run_header(p, sheet, row);
         else
             other++;
     }
+    for (size_t row = 1; headers && row < headers->count; row++)
+        if (*published_cell(headers, row, "size"))
+            run_header(p, headers, row);
     joists->left_out = other;
     joists->why_left_out = "headers of older editions or proposals, whose rules are not known";
 }

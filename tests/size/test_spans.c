@@ -1,51 +1,10 @@
 /* Beams of any number of spans: handbook formulas, what is refused, live load in patterns. */
 #include "support.h"
 
-#include "size/beam_formula_rows.h"
+#include "size/beam_formula_values.h"
 
 #define COUNT(array) (sizeof(array) / sizeof *(array))
 static const double all[LOAD_SOURCES] = {1, 1, 1, 1};
-
-static struct beam_spans spans_of(const struct formula_case *of, struct beam_support support[CASE_SUPPORTS])
-{
-    for (size_t i = 0; i < of->supports; i++)
-        support[i] = (struct beam_support){.at_in = of->support[i]};
-    return (struct beam_spans){.length_in = of->length,
-                               .support = support,
-                               .supports = of->supports,
-                               .load = of->load,
-                               .count = of->loads,
-                               .factor = all};
-}
-
-static double extreme(const struct formula_row *row, struct beam_extreme got, double per)
-{
-    if (!isnan(row->place))
-        assert_near(got.at_in, row->place, 1e-5);
-    return got.value / per;
-}
-
-static double row_value(const struct formula_row *row, const struct beam_spans *spans)
-{
-    size_t which = (size_t)row->which;
-    struct beam_extremes whole = spans_extremes(spans, 0, spans->length_in), span = {0};
-    if (row->what & (MOMENT | SAG))
-        span = spans_extremes(spans, spans->support[which - 1].at_in, spans->support[which].at_in);
-    switch (row->what & ~(BOTH | IS_SHEAR)) {
-    case REACTION:
-        return spans->support[which].reaction;
-    case SHEAR:
-        return fabs(whole.shear.value);
-    case MOMENT:
-        return extreme(row, span.sagging, 1);
-    case SAG:
-        return extreme(row, span.down, row_ei);
-    case MOMENT_AT:
-        return spans_at(spans, row->which).moment;
-    default:
-        return spans_at(spans, row->which).sag / row_ei;
-    }
-}
 
 static bool is_same(const struct formula_row *row, double got)
 {
@@ -63,9 +22,9 @@ static void formulas(void **state)
     for (size_t i = 0; i < COUNT(formula_rows); i++) {
         const struct formula_row *row = &formula_rows[i];
         struct beam_support support[CASE_SUPPORTS];
-        struct beam_spans spans = spans_of(&formula_cases[row->of], support);
+        struct beam_spans spans = formula_spans(&formula_cases[row->of], support);
         assert_true(spans_solve(&spans));
-        bool same = is_same(row, row_value(row, &spans));
+        bool same = is_same(row, formula_value(row, &spans));
         if (row->what & BOTH)
             same &= is_same(row, support[spans.supports - 1 - (size_t)row->which].reaction);
         if (row->what & IS_SHEAR)
