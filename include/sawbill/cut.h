@@ -17,8 +17,6 @@ struct cut_stock {
     int supply;
     const struct price *price;
     const struct shop_piece *shop;
-    bool has_trim; /* trim stands for this stock in place of the problem's rule */
-    length_t trim; /* all that is lost at its ends, the cuts included */
 };
 struct cut_problem {
     const char *member; /* code, for messages */
@@ -28,8 +26,6 @@ struct cut_problem {
     size_t stock_count;
     length_t kerf, end_trim; /* end_trim is taken once from each bought stick (price set), its own cut included */
     struct place at;         /* where the longest piece comes from; file NULL when unknown */
-    bool both_ends;          /* both ends of a bought stick are trimmed: end_trim is lost twice */
-    bool square_both_ends;   /* the last piece of a stick gets a cut of its own even where it ends with the stick */
 };
 struct cut_part {
     const char *label;
@@ -41,15 +37,6 @@ struct cut_stick {
     size_t part_count;
     length_t left;
 }; /* left: the cutoff */
-/* Why no plan can cost less than proof.bound.  Every piece is given a value such that no stick can hold more than
- * scale x its cost + extra; then a plan costs at least (the sum of all values - the sum of supply x extra) / scale,
- * rounded up to a multiple of what all costs are multiples of. */
-struct cut_proof {
-    int64_t scale;  /* 0: no proof, the bound is 0 */
-    int64_t *value; /* of each piece of the problem, by its index */
-    int64_t *extra; /* of each stock of the problem, by its index; 0 where the supply has no end */
-    money_t bound;
-};
 struct cut_plan {
     const struct cut_problem *problem;
     struct cut_stick *stick;
@@ -57,10 +44,6 @@ struct cut_plan {
     money_t cost, bound; /* no plan can cost less than bound */
     const char *verdict; /* "proved optimal" (cost = bound), "best found", "infeasible" */
     length_t net, bought, kerf_lost, trim_lost, left;
-    const char *note; /* NULL, or what else the verdict rests on: lengths rounded to 1/64 in, a limit that was met */
-    struct cut_proof proof;
-    int64_t nodes;     /* of the search that raised the bound above the proof's, 0 when none was needed */
-    money_t first_fit; /* what first-fit decreasing would have cost, over its best stock length; 0: it found no plan */
 };
 
 /* One problem a member, in the order in which the takeoff first names it: pieces by LINE_PIECES, stock from the price
