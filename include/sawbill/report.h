@@ -45,28 +45,35 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *               members [{id, member, specified, passes (null: an engineer's), unverified,
  *                 checks [{name, clause, combination, at_in, at_text, demand, capacity, unit, ratio, ratio_text,
  *                   governs, note}]}];
- *               load_path [{from, to, at_in, at_text, dead_lb, live_lb, roof_live_lb, snow_lb}];
+ *               load_path [{from, to, at_in, at_text, dead_lb, live_lb, attic_live_lb, roof_live_lb, snow_lb}];
+ *                 attic_live: that part of live which need not act with the rest;
  *               beams [{id, member, plies, width_, cut_length_, design_span_in, weight_plf,
  *                 ends [{end, bearing_, _lb, hanger}]}];
  *               joists [{id, beam, side, count, places_in, _plf, _lb_each, hanger, strap, tied_pairs}];
  *               posts [{id, member, plies, carries, _lb}];
+ *               openings [{id, header, trimmer, joists_interrupted,
+ *                 headers [{end, _lb_each_end, hanger, tail_hanger}],
+ *                 trimmers [{at_in, at_text, _lb_on_beam, _lb_on_far_bearing, hanger}]}];
  *               shores [{id, member, length_, height_, spacing_, studs, brace_rows, stud_lb}];
  *               unchecked [text]; basis [text]
  *   takeoff     [{id, what, where, count, unit, counted, class, item, length_ (pieces only), code}]
+ *   raising     [{id, ply_lb, beam_lb, whole, people, hands, shrinkage_in (null: not known),
+ *                 way_in [{what, needs_in, has_in (null: not measured), goes (where it was), how}]}]
  *   cuts        [{member, cost, bound, verdict, kerf_, end_trim_, net_, bought_,
  *                 sticks [{stock_, from, cost, pieces [{label, length_}], cutoff_}]}]
- *   order       lines [{id, item, what, supplier, net, net_unit, counted, spare_percent, packs, unit, cut_charge,
- * price, total, class, code, from}]; suppliers [{name, goods, delivery, tax_percent, tax}], bought_from  (no order
- * in a budget)
+ *   order       (none in a budget) lines [{id, item, what, supplier, net, net_unit, counted, spare_percent, packs,
+ *                 unit, cut_charge, price, total, class, code, from}];
+ *               suppliers [{name, goods, delivery, tax_percent, tax}], bought_from
  *   estimate    lines [{id, what, class, unit, count, price, total, own_markup_percent (where it has one), code}];
  *               labor [{id, what, trade, count, per, hours_each, least_hours, hours, rate, total, crew, counted}];
  *               classes [{class, own_markup_line, overhead_percent, contingency_percent, profit_percent, direct,
  *                 overhead, contingency, profit, price}];
  *               totals {method, tax_mode, direct, overhead, contingency, profit, before_tax, tax, rounding, price,
  *                 hours, gross_margin_percent, markup_percent}
- *   bid         price, low_price and high_price (a budget's range), signable, valid_until, draws [{percent, when,
- * amount}], alternates [{id, what, passes, difference}] compare     [{beam, member, plies, passes, chosen, ratio, why,
- * price (null: it fails)}] cautions [text]
+ *   bid         price, low_price and high_price (a budget's range), signable, valid_until,
+ *               draws [{percent, when, amount}], alternates [{id, what, passes, difference}]
+ *   compare     [{beam, member, plies, passes, chosen, ratio, why, price (null: it fails)}]
+ *   cautions    [text]
  */
 char *report_json(struct arena *arena, const struct report *report);
 

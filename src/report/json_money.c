@@ -1,6 +1,8 @@
 /* The counted and priced parts of the JSON object: takeoff, cuts, order, estimate, bid, compare. */
 #include "json_parts.h"
 
+#include <math.h>
+
 static void add_takeoff_line(struct json *json, cJSON *list, const struct takeoff_line *line)
 {
     cJSON *row = json_object(json, list, NULL);
@@ -17,11 +19,37 @@ static void add_takeoff_line(struct json *json, cJSON *list, const struct takeof
     json_text(json, row, "code", line->cost_code);
 }
 
+static void add_raising(struct json *json, cJSON *list, const struct raising *raising)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "id", head_name(json->arena, KIND_BEAM, &raising->design->beam->head));
+    json_number(json, row, "ply_lb", raising->ply_lb, 3);
+    json_number(json, row, "beam_lb", raising->beam_lb, 3);
+    json_bool(json, row, "whole", raising->whole);
+    json_integer(json, row, "people", raising->people);
+    json_integer(json, row, "hands", raising->crew);
+    json_number(json, row, "shrinkage_in", raising->shrinkage_known ? raising->shrinkage_in : NAN, 3);
+    cJSON *ways = json_array(json, row, "way_in");
+    for (size_t i = 0; i < raising->way_count; i++) {
+        const struct way_in *way = &raising->way[i];
+        cJSON *item = json_object(json, ways, NULL);
+        json_text(json, item, "what", way->what);
+        json_number(json, item, "needs_in", way->needs_in, 3);
+        json_number(json, item, "has_in", way->known ? way->has_in : NAN, 3);
+        if (way->known)
+            json_bool(json, item, "goes", way->goes);
+        json_text(json, item, "how", way->how);
+    }
+}
+
 void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff)
 {
     cJSON *list = json_array(json, root, "takeoff");
     for (size_t i = 0; i < takeoff->count; i++)
         add_takeoff_line(json, list, &takeoff->line[i]);
+    cJSON *raising = json_array(json, root, "raising");
+    for (size_t i = 0; i < takeoff->raising_count; i++)
+        add_raising(json, raising, &takeoff->raising[i]);
 }
 
 static void add_stick(struct json *json, cJSON *list, const struct cut_stick *stick)

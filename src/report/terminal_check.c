@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "load_shown.h"
+#include "raising_shown.h"
 
 enum { PATH_DEPTH_MOST = 24 }; /* beams on beams on posts: a house has far fewer; references cannot go round */
 
@@ -199,6 +200,19 @@ static void show_list(struct screen *screen, const char *head, const char *const
         screen_bullet(screen, without_lead(line[i], "not checked: "));
 }
 
+static void show_raising(struct screen *screen, const struct takeoff *takeoff)
+{
+    if (takeoff->raising_count == 0)
+        return;
+    screen_heading(screen, "Raising");
+    for (size_t i = 0; i < takeoff->raising_count; i++) {
+        const struct raising *raising = &takeoff->raising[i];
+        screen_bullet(screen, raising_text(screen->out.arena, raising));
+        for (size_t k = 0; k < raising->way_count; k++)
+            screen_bullet(screen, way_in_text(screen->out.arena, raising, k));
+    }
+}
+
 char *report_check(struct arena *arena, const struct report *report, bool color, int width)
 {
     struct screen screen = screen_new(arena, color, width);
@@ -210,6 +224,8 @@ char *report_check(struct arena *arena, const struct report *report, bool color,
         screen_heading(&screen, "Checks, each in its worst combination; ratios rounded up");
         for (size_t i = 0; i < design->member_count; i++)
             show_member(&screen, design, design->members[i]);
+        if (run->takeoff)
+            show_raising(&screen, run->takeoff);
         show_list(&screen, "Not checked", design->unchecked, design->unchecked_count);
         show_list(&screen, "Basis", design->basis, design->basis_count);
     }

@@ -1,4 +1,5 @@
 /* Basis: what the bid rests on: editions, assumptions, messages, scope, exclusions, where the values come from. */
+#include "raising_shown.h"
 #include "workbook.h"
 
 enum { B_ABOUT, B_TEXT, B_COLUMNS };
@@ -132,6 +133,16 @@ static void add_sources(struct basis *b)
         add(b, "not checked", without_heading(design->unchecked[i]));
 }
 
+static void add_raising(struct basis *b)
+{
+    const struct takeoff *takeoff = b->w->run->takeoff;
+    for (size_t i = 0; i < takeoff->raising_count; i++) {
+        add(b, "raising", raising_text(b->w->arena, &takeoff->raising[i]));
+        for (size_t k = 0; k < takeoff->raising[i].way_count; k++)
+            add(b, "raising", way_in_text(b->w->arena, &takeoff->raising[i], k));
+    }
+}
+
 void build_basis(struct workbook *w)
 {
     struct page *page = w->basis;
@@ -145,6 +156,7 @@ void build_basis(struct workbook *w)
     add_money(&b);
     add_messages(&b);
     add_sources(&b);
+    add_raising(&b);
     add(&b, "caution", caution_text());
     page->filter_first = HEAD_ROW;
     page->filter_last = b.row - 1;

@@ -16,6 +16,8 @@ struct built {
     struct run run;
     struct design design;
     struct takeoff takeoff;
+    struct raising raising;
+    struct way_in ways[2];
     struct order order;
     struct estimate estimate;
     struct diags diags;
@@ -168,6 +170,25 @@ static inline void built_candidates(struct arena *arena, struct built *b)
     b->outcome.alternate_count = 3;
 }
 
+static inline void built_raising(struct built *b)
+{
+    b->ways[0] = (struct way_in){"way into the house", 144, 150, true, true, "a ply is 12' 0\" long"};
+    b->ways[1] = (struct way_in){"head room to tilt it", 101.5, 0, false, true, "it stands 8' 5-1/2\" high"};
+    b->raising = (struct raising){.design = &b->beam_designs[0],
+                                  .ply_lb = 39.6,
+                                  .beam_lb = 118.8,
+                                  .lifted_lb = 39.6,
+                                  .share_lb = 50,
+                                  .people = 2,
+                                  .crew = 3,
+                                  .shrinkage_known = true,
+                                  .shrinkage_in = 0.254,
+                                  .way = b->ways,
+                                  .way_count = 2};
+    b->takeoff.raising = &b->raising;
+    b->takeoff.raising_count = 1;
+}
+
 /* Not signable: our beam fails and one question is open. */
 static inline struct built *built_report(struct arena *arena)
 {
@@ -188,6 +209,7 @@ static inline struct built *built_report(struct arena *arena)
     built_design(arena, b);
     built_money(arena, b);
     built_cuts(arena, b);
+    built_raising(b);
     built_candidates(arena, b);
     b->run = (struct run){.job = &b->job,
                           .catalog = &b->catalog,

@@ -53,8 +53,8 @@ static double number_at(const cJSON *root, const char *path)
 
 static void keys_stand_in_the_documented_order(void **state)
 {
-    static const char *const keys[] = {"format", "job",      "messages", "design",  "takeoff", "cuts",
-                                       "order",  "estimate", "bid",      "compare", "cautions"};
+    static const char *const keys[] = {"format", "job",   "messages", "design", "takeoff", "raising",
+                                       "cuts",   "order", "estimate", "bid",    "compare", "cautions"};
     const struct built *b = built_report(*state);
     cJSON *root = parse(report_json(*state, &b->report));
     const cJSON *item = root->child;
@@ -88,6 +88,11 @@ static void values_are_exact(void **state)
     assert_near(number_at(root, "design.load_path.0.dead_lb"), 700.5, 0);
     assert_true(cJSON_IsNull(at(root, "design.load_path.0.at_in")));
     assert_near(number_at(root, "design.load_path.3.at_in"), 124, 0);
+    assert_near(number_at(root, "raising.0.beam_lb"), 118.8, 1e-9);
+    assert_near(number_at(root, "raising.0.shrinkage_in"), 0.254, 1e-9);
+    assert_true(cJSON_IsTrue(at(root, "raising.0.way_in.0.goes")));
+    assert_true(cJSON_IsNull(at(root, "raising.0.way_in.1.has_in"))); /* not measured: no answer */
+    assert_null(cJSON_GetObjectItemCaseSensitive(at(root, "raising.0.way_in.1"), "goes"));
     assert_true(cJSON_IsTrue(at(root, "compare.0.chosen")));
     assert_true(cJSON_IsNull(at(root, "compare.2.price")));
     assert_string_equal(text_at(root, "cautions.0"), caution_text());

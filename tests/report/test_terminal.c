@@ -189,6 +189,9 @@ static void check_shows_path_and_worst_combination(void **state)
     assert_says(bending, "5' 2\""); /* 62 in */
     assert_silent(text, "0.45");    /* the lighter combination of the same check */
     assert_says(text, "- vibration");
+    assert_says(text, "a ply weighs 40 lb, the beam 119 lb; raised ply by ply it takes 2 people at 50 lb each");
+    assert_says(line_with(arena, text, "way into the house: a ply is 12' 0\" long"), ": it goes");
+    assert_silent(line_with(arena, text, "head room to tilt it"), "goes"); /* not measured */
     assert_says(text, "- ASCE 7-16 2.4.1");
 }
 
