@@ -24,8 +24,7 @@ struct takeoff_line {
     money_t price;               /* LINE_BUY without item, LINE_SUB: the job's own price of one */
     percent_t own_markup;
     bool has_own_markup;
-    bool spare;      /* fasteners: the bid's spare applies */
-    bool comes_back; /* LINE_PIECES of shores: goes to the next job */
+    bool spare; /* fasteners: the bid's spare applies */
     const char *cost_code;
     struct place at; /* of the section or catalog row that it comes from */
 };

@@ -32,12 +32,12 @@ void shore_buy(struct counting *counting, struct shore_stock *stock, const struc
                               ? arena_printf(arena, "%s; %lld of them come from %s, of the same set", piece->counted,
                                              (long long)had->count, head_name(arena, KIND_SHORE, &had->shore->head))
                               : piece->counted;
+    counted = arena_printf(arena, "%s; comes back for the next job", counted);
     line_add_pieces(counting, piece->member, buy, piece->length,
                     (struct takeoff_line){.id = arena_printf(arena, "shores/%s/%s", head->id, piece->part),
                                           .what = piece->what,
                                           .where = head_name(arena, KIND_SHORE, head),
                                           .counted = counted,
-                                          .comes_back = true,
                                           .at = head->at});
     stock->piece = arena_more(arena, stock->piece, stock->count, &stock->capacity, sizeof *piece);
     stock->piece[stock->count++] = *piece;
