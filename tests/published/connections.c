@@ -134,9 +134,7 @@ static void run_number(struct published *p, struct tally *tally, const struct jo
     for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
         if (strcmp(expected->string, values[i].key) != 0)
             continue;
-        double here = values[i].of(e), printed = published_member(expected, "value");
-        published_count(p, tally, from_memory, arena_printf(p->arena, "%s %s", id, expected->string),
-                        published_close(expected, here), arena_printf(p->arena, "printed %g, %g here", printed, here));
+        published_count_value(p, tally, from_memory, id, expected, values[i].of(e));
         return;
     }
     tally->left_out++;

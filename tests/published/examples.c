@@ -223,9 +223,7 @@ static void run_value(struct published *p, struct tally *tally, const struct exa
     for (size_t i = 0; i < sizeof values / sizeof *values; i++) {
         if (isnan(special) && strcmp(expected->string, values[i].key) != 0)
             continue;
-        double here = isnan(special) ? values[i].of(e) : special, printed = published_member(expected, "value");
-        published_count(p, tally, from_memory, arena_printf(p->arena, "%s %s", id, expected->string),
-                        published_close(expected, here), arena_printf(p->arena, "printed %g, %g here", printed, here));
+        published_count_value(p, tally, from_memory, id, expected, isnan(special) ? values[i].of(e) : special);
         return;
     }
     tally->left_out++;

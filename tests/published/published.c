@@ -78,13 +78,21 @@ double published_member(const struct cJSON *object, const char *key)
     return cJSON_IsNumber(item) ? item->valuedouble : NAN;
 }
 
-bool published_close(const struct cJSON *expected, double here)
+static bool close_to(const struct cJSON *expected, double here)
 {
     double printed = published_member(expected, "value"), tolerance = published_member(expected, "tol");
     const char *kind = cJSON_GetStringValue(cJSON_GetObjectItemCaseSensitive(expected, "tol_kind"));
     if (kind && !strcmp(kind, "rel"))
         tolerance *= fabs(printed);
     return isfinite(here) && isfinite(tolerance) && fabs(here - printed) <= tolerance + 1e-12;
+}
+
+void published_count_value(struct published *p, struct tally *tally, bool from_memory, const char *id,
+                           const struct cJSON *expected, double here)
+{
+    published_count(p, tally, from_memory, arena_printf(p->arena, "%s %s", id, expected->string),
+                    close_to(expected, here),
+                    arena_printf(p->arena, "printed %g, %g here", published_member(expected, "value"), here));
 }
 
 /* The whole file as text; NULL: not there, or larger than any such file. */

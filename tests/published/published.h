@@ -52,7 +52,9 @@ void published_count(struct published *p, struct tally *tally, bool from_memory,
 
 /* A number of a JSON object; NAN: not there.  What is worked out here agrees with `value` within `tol`. */
 double published_member(const struct cJSON *object, const char *key);
-bool published_close(const struct cJSON *expected, double here);
+/* A value of a worked example, within its own tolerance. */
+void published_count_value(struct published *p, struct tally *tally, bool from_memory, const char *id,
+                           const struct cJSON *expected, double here);
 
 /* A figure of a worked example that has more than one member; NAN: none here. */
 double published_special(const char *id, const char *what);
