@@ -25,4 +25,4 @@ install_packages()
 }
 
 # What building the program takes.
-build_packages="gcc libc6-dev make cmake pkg-config libxlsxwriter-dev libcjson-dev libinih-dev libcsv-dev libminizip-dev zlib1g-dev"
+build_packages="gcc libc6-dev make cmake pkg-config libxlsxwriter-dev libcjson-dev libinih-dev libcsv-dev libminizip-dev zlib1g-dev libglpk-dev"
