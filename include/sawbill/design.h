@@ -109,6 +109,9 @@ struct beam_design {
     const struct hanger *end_hanger[2];
     const struct joist_design *side[2];
     bool passes;
+    int kickers; /* places along an upset beam where braces or straps hold its top edge; 0: none, or not upset */
+    double kicker_spacing_in;
+    const struct member *kicker; /* their wood; NULL: no kickers */
 };
 struct post_design {
     const struct post *post;

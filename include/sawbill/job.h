@@ -241,6 +241,8 @@ struct beam {
     struct text_value plate_engineer;            /* who answers for wall plates that its pockets cut */
     struct count_value more_at_hung;             /* "more at hung beams": ply fasteners beside the pattern, each face */
     struct choice_value roof_cut_at, notch_face; /* enum which_end, default both; enum cut_face, default bottom */
+    struct length_value kickers_every, top_hanger_nail; /* of an upset beam; the nail above its lower edge */
+    struct text_value kickers_of;                       /* catalog code of their wood */
     struct length_value notch[2], notch_length[2]; /* "notch 1": its depth; "notch 1 length", default the bearing */
     struct choice_value raised;                    /* enum beam_raised; default ply by ply */
     struct length_value room_beyond[2]; /* past the face of the support, in line, that the beam can slide into */

@@ -203,6 +203,7 @@ static const struct catalog_per PERS[] = {
     {"footing", "each", "new footings"},
     {"cubic foot of footing", "cu ft", "concrete of the new footings"},
     {"opening framed", "each", "new openings in a field of joists"},
+    {"kicker", "each", "braces that hold the top of an upset beam"},
     {"member in the way", "each", "members that stand where a beam goes, roof braces among them"},
     {"member propped", "each", "of them those with a prop of their own"},
     {"member landed", "each", "of them those that land on the beam"},

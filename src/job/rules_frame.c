@@ -164,6 +164,25 @@ static void beam_not_upset(const struct ruling *ruling)
                     ruling->name);
 }
 
+static void beam_only_upset(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    const struct entry *only[] = {beam->kickers_every.at, beam->kickers_of.at, beam->top_hanger_nail.at};
+    for (size_t i = 0; beam->set.choice != SET_UPSET && i < sizeof only / sizeof *only; i++)
+        if (only[i])
+            rule_broken(ruling, only[i], "%s has '%s', but is not 'set = upset'", ruling->name, only[i]->key);
+}
+
+static void beam_kickers(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    if (beam->kickers_every.at && !beam->kickers_of.at)
+        rule_broken(ruling, beam->kickers_every.at,
+                    "'kickers every' needs 'kickers of': the catalog code of their wood");
+    if (beam->kickers_of.at && !beam->kickers_every.at)
+        rule_broken(ruling, beam->kickers_of.at, "'kickers of' needs 'kickers every': how far they are apart");
+}
+
 static void beam_roof_cut(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
@@ -346,6 +365,8 @@ static const struct rule rules[] = {
     {KIND_BEAM, DIAG_K017, beam_needs_bearing},
     {KIND_BEAM, DIAG_K017, beam_upset_height},
     {KIND_BEAM, DIAG_K013, beam_not_upset},
+    {KIND_BEAM, DIAG_K013, beam_only_upset},
+    {KIND_BEAM, DIAG_K017, beam_kickers},
     {KIND_BEAM, DIAG_K017, beam_roof_cut},
     {KIND_BEAM, DIAG_K017, beam_notch},
     {KIND_BEAM, DIAG_K017, beam_specified},

@@ -47,6 +47,8 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
     json_length(json, row, "cut_length", beam->cut_length);
     json_number(json, row, "design_span_in", beam->design_span_in, 6);
     json_number(json, row, "weight_plf", beam->weight_plf, 4);
+    json_integer(json, row, "kickers", beam->kickers);
+    json_number(json, row, "kicker_spacing_in", beam->kicker_spacing_in, 4);
     cJSON *ends = json_array(json, row, "ends");
     for (int i = 0; i < 2; i++) {
         cJSON *end = json_object(json, ends, NULL);

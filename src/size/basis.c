@@ -107,8 +107,7 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
     decimal_t cr = bd->beam->repetitive_factor.decimal;
     basis_add(s, arena_printf(s->arena, "%s: repetitive factor Cr %s; lateral buckling rated on the width of one ply",
                               name, decimal_text(s->arena, cr > 0 ? cr : DECIMAL_ONE)));
-    if (bd->beam->set.choice == SET_UPSET)
-        basis_add(s, arena_printf(s->arena, "%s: upset, its top edge is not held: lu = design span", name));
+    upset_say(s, bd);
     say_specified(s, bd->beam, name);
 }
 
@@ -119,11 +118,6 @@ static void list_unchecked(struct sizing *s, const struct beam_design *bd)
         unchecked_add(s, arena_printf(s->arena,
                                       "not checked: the fasteners between the plies of %s: the job names none that "
                                       "fasteners.csv has",
-                                      name));
-    if (bd->beam->set.choice == SET_UPSET)
-        unchecked_add(s, arena_printf(s->arena,
-                                      "not checked: splitting of %s by joists hung low on it (NDS 2018 "
-                                      "3.4.3.3, 3.8.2), and its roll",
                                       name));
     unchecked_add(s, arena_printf(s->arena, "not checked: the ends of %s held against rolling", name));
 }

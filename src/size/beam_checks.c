@@ -48,12 +48,12 @@ static double next_brace(const struct beam_design *bd, double x)
     return next;
 }
 
-/* Distance between points that hold the compression edge: joists hung flush or lying on top; nothing reaches the top of
- * an upset beam. */
+/* Distance between points that hold the compression edge: joists hung flush or lying on top; at an
+ * upset beam only its kickers. */
 static double unbraced_length(const struct beam_design *bd)
 {
     if (bd->beam->set.choice == SET_UPSET)
-        return bd->design_span_in;
+        return bd->kickers > 0 ? bd->kicker_spacing_in : bd->design_span_in;
     double widest = 0, end = length_inches(bd->cut_length);
     for (double x = 0; x < end;) {
         double next = next_brace(bd, x);
@@ -83,6 +83,10 @@ static const char *bending_note(struct sizing *s, const struct beam_design *bd, 
         buffer_printf(&text, ", CV %s", number_text(s->arena, bending->cv, 3));
     buffer_printf(&text, ", CL %s (lu %s, width of one ply)", number_text(s->arena, bending->cl, 3),
                   length_tape(s->arena, length_from_inches(lu)));
+    if (bd->plies > 1 && bd->beam->set.choice == SET_UPSET && bending->rb > 0)
+        buffer_printf(
+            &text, "; on the width of all plies CL would be %s, not used",
+            number_text(s->arena, wood_cl(bending->rb / bd->plies, bd->member->values->emin, bending->fb_star), 3));
     if (bending->rb > 50)
         buffer_printf(&text, "; RB %s is beyond 50 (NDS 2018 3.3.3.7)", number_text(s->arena, bending->rb, 1));
     if (bending->cf <= 0)
@@ -234,6 +238,7 @@ bool beam_member_check(struct sizing *s, size_t index)
     checks_add(s, checks, live);
     checks_add(s, checks, total);
     cut_ends_check(s, index, &at, checks);
+    upset_check(s, index, &at, checks);
     ply_fastening_check(s, index, &at.present, checks);
     if (!checks->specified)
         check_limits(s, bd, &at, checks);

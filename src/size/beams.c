@@ -54,6 +54,7 @@ static void lay_out(struct sizing *s, size_t index)
     }
     bd->design_span_in =
         length_inches(bd->cut_length) - (length_inches(bd->bearing[0]) + length_inches(bd->bearing[1])) / 2;
+    upset_lay_out(bd);
     for (int side = 0; side < 2; side++)
         if (bd->side[side])
             joists_place(s, &s->design->joists[bd->side[side] - s->design->joists]);

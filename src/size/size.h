@@ -150,6 +150,10 @@ struct beam_case {
 struct beam_case beam_case_of(struct sizing *s, size_t beam);
 bool beam_member_check(struct sizing *s, size_t beam);
 double beam_fb(const struct beam_design *bd, const struct beam_case *at, const struct combination *combo); /* Fb' */
+/* upset.c: the kickers of a beam that is laid out; adds the checks of what hangs low; says the rest */
+void upset_lay_out(struct beam_design *bd);
+void upset_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
+void upset_say(struct sizing *s, const struct beam_design *bd);
 /* cut_ends.c: adds the checks of ends that are cut */
 void cut_ends_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
 /* ply_joints.c: adds to the checks of a beam those of the joints between its plies, where something hangs on it */

@@ -27,6 +27,8 @@ static size_t loads_of_side(struct sizing *s, size_t beam, int side, struct beam
 /* The joists of that side alone hold the top edge. */
 static double widest_gap(const struct beam_design *bd, const struct joist_design *jd)
 {
+    if (bd->beam->set.choice == SET_UPSET)
+        return bd->design_span_in; /* joists do not reach its top, and its kickers come last */
     double last = 0, widest = 0;
     for (size_t i = 0; i < jd->brace_count; i++) {
         widest = fmax(widest, length_inches(jd->brace[i]) - last);

@@ -43,12 +43,15 @@ int64_t hung_trimmers(const struct counting *counting, const struct beam *beam);
 /* Hangers of all openings. */
 int64_t opening_hangers(const struct counting *counting);
 
+int64_t kickers(const struct counting *counting); /* of all new beams */
+
 /* One file each. */
 void count_plies(struct counting *counting);
 void count_raising(struct counting *counting);
 void count_posts(struct counting *counting);
 void count_hangers(struct counting *counting);
 void count_openings(struct counting *counting);
+void count_bracing(struct counting *counting);
 void count_fastening(struct counting *counting);
 void count_shoring(struct counting *counting);
 void count_assemblies(struct counting *counting);

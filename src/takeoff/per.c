@@ -180,6 +180,12 @@ static decimal_t count_all_straps(const struct counting *counting, const char *f
     return decimal_of(sum);
 }
 
+static decimal_t count_all_kickers(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    return decimal_of(kickers(counting));
+}
+
 static decimal_t count_all_posts(const struct counting *counting, const char *finish)
 {
     (void)finish;
@@ -337,6 +343,7 @@ static const struct {
     {"footing", count_footings},
     {"cubic foot of footing", count_footing_volume},
     {"opening framed", count_openings_framed},
+    {"kicker", count_all_kickers},
     {"member in the way", count_in_the_way},
     {"member propped", count_propped},
     {"member landed", count_landed},

@@ -79,6 +79,15 @@ static void upset_beam_by_hand(void **state)
     assert_near(wood_cl(wood_rb(le, 9.25, 4.5), 580000, 1138.5), 0.988, 0.001);
 }
 
+/* The same without the 1.15: Fb* = 900 x 1.1 = 990, a = 645.0/990 = 0.6515, CL = 0.8692 - sqrt(0.7556 - 0.6858)
+ * = 0.605. */
+static void upset_beam_under_floor_load(void **state)
+{
+    (void)state;
+    struct wood_piece piece = {.row = &dfl_2, .wood = WOOD_SAWN, .ply_in = 1.5, .depth_in = 9.25, .plies = 3};
+    assert_near(wood_bending(&piece, 1.0, 1.0, 144, LE_SPAN_UNIFORM, 144).cl, 0.605, 0.001);
+}
+
 /* NDS 2018 4.3.9: three members or more; 1.15 at most; 8.3.7: 1.04 for composite lumber. */
 static void repetitive_factor(void **state)
 {
@@ -119,6 +128,7 @@ int main(void)
         cmocka_unit_test(southern_pine),
         cmocka_unit_test(effective_lengths),
         cmocka_unit_test(upset_beam_by_hand),
+        cmocka_unit_test(upset_beam_under_floor_load),
         cmocka_unit_test(repetitive_factor),
         cmocka_unit_test(too_slender_beam),
         cmocka_unit_test_setup_teardown(ratios_round_up, support_setup, support_teardown),

@@ -1,0 +1,55 @@
+/* Kickers of an upset beam, counted from the job by hand. */
+#include "size/made_job.h"
+
+#include "sawbill/takeoff.h"
+
+static const struct takeoff_line *find(const struct takeoff *takeoff, const char *id)
+{
+    for (size_t i = 0; i < takeoff->count; i++)
+        if (!strcmp(takeoff->line[i].id, id))
+            return &takeoff->line[i];
+    return NULL;
+}
+
+static const struct takeoff *count(struct made *made, const char *every)
+{
+    made_set(made, "beam", "B1", "set", "upset");
+    made_set(made, "beam", "B1", "above joists by", "2 in");
+    made_set(made, "beam", "B1", "kickers every", every);
+    made_set(made, "beam", "B1", "kickers of", "SPF2-2X4");
+    made_size(made);
+    return takeoff_job(made->arena, made->job, made->catalog, made->design, &made->diags);
+}
+
+/* Span 103 - 3-1/2 in = 99-1/2 in: ceil(99.5/48) - 1 = 2.  Each 2 x 1.41421 = 2.828, up to 2-7/8, + 12 = 14-7/8 in. */
+static void kickers(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    const struct takeoff *takeoff = count(&made, "4 ft");
+    const struct takeoff_line *line = find(takeoff, "kickers/B1");
+    assert_non_null(line);
+    assert_int_equal(line->count, 2 * DECIMAL_ONE);
+    assert_int_equal(line->length, 119 * LENGTH_INCH / 8);
+    assert_string_equal(line->item, "SPF2-2X4");
+    assert_int_equal(find(takeoff, "assembly/kickers/nail kicker")->count, 2 * DECIMAL_ONE);
+}
+
+/* Farther apart than the span is long: none. */
+static void none_needed(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    const struct takeoff *takeoff = count(&made, "10 ft");
+    assert_null(find(takeoff, "kickers/B1"));
+    assert_null(find(takeoff, "assembly/kickers/nail kicker"));
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(kickers, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(none_needed, support_setup, support_teardown),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
