@@ -39,6 +39,7 @@ DIAG_ROW(Q007, ASK, false, "who holds the load while the wall is out")
 DIAG_ROW(Q008, STOP, false, "the job differs from what the engineer specified")
 DIAG_ROW(Q009, ASK, false, "where the load goes below")
 DIAG_ROW(Q010, ASK, false, "ridge board under a flat roof")
+DIAG_ROW(Q011, ASK, false, "what this program leaves to an engineer")
 
 /* C: catalogs */
 DIAG_ROW(C001, STOP, false, "catalog column missing, unknown or twice")
@@ -57,6 +58,7 @@ DIAG_ROW(S003, NOTE, false, "no member passes")
 DIAG_ROW(S004, NOTE, true, "result outside what this program checks: engineer")
 DIAG_ROW(S005, ASK, false, "cut or hung so that an engineer must say")
 DIAG_ROW(S006, STOP, false, "opening that does not fit its joists")
+DIAG_ROW(S007, ASK, false, "beyond what is sized without an engineer")
 
 /* T: takeoff and cutting */
 DIAG_ROW(T001, STOP, false, "piece longer than any stock")

@@ -97,6 +97,10 @@ struct choice_value {
     int choice;
     const struct entry *at;
 }; /* an enum below; 0 is always "not answered" */
+struct choices_value {
+    unsigned set; /* bit 1 << choice of an enum below */
+    const struct entry *at;
+};
 struct pitch_value {
     double rise, run;
     const struct entry *at;
@@ -140,6 +144,20 @@ enum held_below { HELD_BELOW_UNANSWERED, HELD_BELOW_NOTHING, HELD_BELOW_CRIB, HE
 enum obstruction_what { OBSTRUCTION_UNANSWERED, RAFTER_TAIL, BRACE, STRUT, NAILER };
 enum obstruction_then { THEN_UNANSWERED, THEN_LANDS, THEN_HEADERED_OFF, THEN_TAKEN_OUT };
 enum method { METHOD_UNANSWERED, METHOD_COMPOUND, METHOD_ADD, METHOD_MARGIN };
+/* What the program leaves to an engineer; `none` and `unknown` stand alone. */
+enum unusual {
+    UNUSUAL_UNANSWERED,
+    UNUSUAL_NONE,
+    UNUSUAL_UNKNOWN,
+    UNUSUAL_MASONRY_ABOVE,
+    UNUSUAL_CANTILEVERED_ROOF,
+    UNUSUAL_OPENINGS_NOT_STACKED,
+    UNUSUAL_SEISMIC_D,
+    UNUSUAL_MASONRY_BELOW,
+    UNUSUAL_POLE_OR_LOG,
+    UNUSUAL_TWO_DWELLINGS,
+    UNUSUAL_COUNT
+};
 enum tax_mode { TAX_UNANSWERED, TAX_IN_COST, TAX_ON_MATERIALS_SHOWN, TAX_ON_PRICE };
 enum cost_class {
     CLASS_UNANSWERED,
@@ -172,6 +190,10 @@ struct job_facts { /* [job] */
     struct lengths_value corner;            /* widths of two passages that meet at a right angle on that way */
     struct quantity_value floor_to_protect; /* sq ft; default 300 */
     struct count_value trips;               /* of the crew to the site with all its tools; default 2 */
+    struct choices_value unusual;           /* enum unusual */
+    struct text_value unusual_engineer;     /* who answers for it, and his sheet */
+    struct length_value beyond_span;        /* "engineer beyond span"; default 20 ft, which it never passes */
+    struct quantity_value beyond_reaction;  /* "engineer beyond reaction"; default 10,000 lb, likewise */
 };
 struct area {
     struct head head;

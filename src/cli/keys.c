@@ -22,7 +22,10 @@ static void add_key(struct buffer *out, const struct key_info *key)
         buffer_printf(out, "; default %s", key->fallback);
     if (key->range && *key->range)
         buffer_printf(out, "; %s", key->range);
-    buffer_printf(out, "\n      %s\n      e.g. %s = %s\n", key->help, key->key, key->example);
+    buffer_printf(out, "\n      %s\n", key->help);
+    for (size_t i = 0; i < key->choice_count; i++)
+        buffer_printf(out, "%s%s%s", i ? ", " : "      of: ", key->choices[i], i + 1 == key->choice_count ? "\n" : "");
+    buffer_printf(out, "      e.g. %s = %s\n", key->key, key->example);
 }
 
 static char *keys_text(struct arena *arena, const char *asked)

@@ -17,6 +17,7 @@ enum key_type {
     TYPE_COUNT,
     TYPE_DATE,
     TYPE_CHOICE,
+    TYPE_CHOICES, /* a list of them */
     TYPE_PITCH,  /* 6/12 */
     TYPE_LIMIT,  /* L/360 */
     TYPE_REF,    /* kind id */
@@ -46,7 +47,7 @@ struct key_row {
     const char *fallback;   /* the default, as it would be written; NULL for none */
     const char *range;      /* what is possible at all: "1 ft to 60 ft"; beyond it is a stop */
     const char *usual;      /* the trade's usual range; beyond it is a note */
-    const struct words *of; /* TYPE_CHOICE */
+    const struct words *of; /* TYPE_CHOICE, TYPE_CHOICES */
     const char *refers;     /* references: the kinds that they may name, "beam, block" */
     const char *help, *example;
     size_t offset; /* of its value in the kind's struct; TYPE_STANDS: of the ref_value */
@@ -155,6 +156,7 @@ bool ref_found(const struct ref_value *ref);
 /* Rules across keys, questions, circles, acknowledgements, alternates: each adds its own messages. */
 void rules_check(struct checker *checker);
 void questions_ask(struct checker *checker);
+void ask_about_unusual(const struct job *job, struct diags *diags); /* refusals.c */
 void circles_find(struct checker *checker);
 void acknowledgements_check(struct checker *checker);
 void alternates_read(struct checker *checker);

@@ -125,7 +125,7 @@ const char *choice_name(const char *kind, const char *key, int choice)
     if (!kind_find(kind, &which))
         return "";
     const struct key_row *row = key_find(which, key);
-    if (!row || row->type != TYPE_CHOICE || choice < 1 || (size_t)choice > row->of->count)
+    if (!row || !row->of || choice < 1 || (size_t)choice > row->of->count)
         return "";
     return row->of->word[choice - 1];
 }
@@ -148,6 +148,7 @@ const char *type_word(enum key_type type)
                                        "whole number",
                                        "date",
                                        "choice",
+                                       "list of choices",
                                        "pitch",
                                        "span over a number",
                                        "reference",

@@ -14,6 +14,17 @@ static const struct words words_method = {method, COUNT_OF(method)};
 static const char *const tax_mode[] = {"in cost", "on materials shown", "on price"};
 static const struct words words_tax_mode = {tax_mode, COUNT_OF(tax_mode)};
 
+static const char *const unusual[] = {"none",
+                                      "unknown",
+                                      "masonry above",
+                                      "cantilevered roof",
+                                      "openings not stacked",
+                                      "seismic D",
+                                      "unreinforced masonry below",
+                                      "pole or log framing",
+                                      "two dwellings"};
+static const struct words words_unusual = {unusual, COUNT_OF(unusual)};
+
 static const struct key_row job_rows[] = {
     {.key = "name",
      .type = TYPE_TEXT,
@@ -152,6 +163,36 @@ static const struct key_row job_rows[] = {
      .help = "how often the crew comes with all its tools: once to frame and once after the inspection, unless said",
      .example = "2",
      .offset = offsetof(struct job_facts, trips)},
+    {.key = "unusual",
+     .type = TYPE_CHOICES,
+     .of = &words_unusual,
+     .help = "what this house has of things that an engineer must see: none, or a list; openings not stacked: those of "
+             "two stories of wall above; seismic D: design category D or more; two dwellings: a floor or wall between "
+             "them that keeps fire apart",
+     .example = "none",
+     .offset = offsetof(struct job_facts, unusual)},
+    {.key = "unusual engineer",
+     .type = TYPE_TEXT,
+     .help = "the engineer who answers for what is unusual, and his sheet",
+     .example = "R. Ames, PE, sheet S2",
+     .offset = offsetof(struct job_facts, unusual_engineer)},
+    {.key = "engineer beyond span",
+     .type = TYPE_LENGTH,
+     .fallback = "20 ft",
+     .unit = "ft, in, m",
+     .range = "1 ft to 20 ft",
+     .help = "clear span beyond which you leave a beam to an engineer; may be lowered, never raised",
+     .example = "16 ft",
+     .offset = offsetof(struct job_facts, beyond_span)},
+    {.key = "engineer beyond reaction",
+     .type = TYPE_QUANTITY,
+     .dims = DIM_BIT(DIM_FORCE),
+     .fallback = "10000 lb",
+     .unit = "lb, kip, kN",
+     .range = "100 lb to 10000 lb",
+     .help = "what one end of a beam may bring without an engineer; may be lowered, never raised",
+     .example = "8000 lb",
+     .offset = offsetof(struct job_facts, beyond_reaction)},
 };
 const struct key_rows keys_of_job = {job_rows, COUNT_OF(job_rows)};
 

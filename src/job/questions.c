@@ -245,4 +245,5 @@ void questions_ask(struct checker *checker)
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);
+    ask_about_unusual(checker->job, checker->diags);
 }

@@ -15,6 +15,7 @@ static const struct line lines[] = {
     {.key = "catalogs", .value = "../catalogs"},
     {.key = "scope", .value = "Remove 9 ft of bearing wall, set a flush beam, patch the ceiling"},
     {.key = "exclude", .value = "Paint beyond the patches"},
+    {.key = "unusual", .value = "none"},
     {.section = "area bedroom", .note = "WHAT IS ABOVE: the loads, the roof, the joists on each side"},
     {.key = "dead", .value = "12 psf"},
     {.key = "live", .value = "30 psf"},

@@ -295,22 +295,42 @@ static const char *listed(struct arena *arena, const struct words *words)
     return buffer_text(&out);
 }
 
-static void take_choice(const struct take *take, void *field)
+/* The number of a word, from 1; 0 after a fault. */
+static int choice_of(const struct take *take)
 {
-    struct choice_value *value = field;
     const struct words *words = take->row->of;
     struct arena *arena = take->checker->arena;
-    value->at = take->entry;
     for (size_t i = 0; i < words->count; i++)
         if (name_same(take->text, words->word[i]))
-            value->choice = (int)i + 1;
-    if (value->choice)
-        return;
+            return (int)i + 1;
     const char *near = did_you_mean(arena, take->text, words->word, words->count);
     fault(take, DIAG_K010,
           near ? arena_printf(arena, "'%s' is no choice of '%s'; did you mean '%s'?", take->text, take->row->key, near)
                : arena_printf(arena, "'%s' is no choice of '%s'; it is one of %s", take->text, take->row->key,
                               listed(arena, words)));
+    return 0;
+}
+
+static void take_choice(const struct take *take, void *field)
+{
+    struct choice_value *value = field;
+    value->at = take->entry;
+    value->choice = choice_of(take);
+}
+
+static void take_choices(const struct take *take, void *field)
+{
+    struct choices_value *value = field;
+    char **part = NULL;
+    size_t count = text_split(take->checker->arena, take->text, &part);
+    value->at = take->entry;
+    for (size_t i = 0; i < count; i++) {
+        struct take one = *take;
+        one.text = part[i];
+        int choice = choice_of(&one);
+        if (choice)
+            value->set |= 1U << (unsigned)choice;
+    }
 }
 
 static void take_pitch(const struct take *take, void *field)
@@ -428,7 +448,7 @@ static void take_value(const struct take *take, void *element)
         [TYPE_PERCENT] = take_percent, [TYPE_DECIMAL] = take_decimal,   [TYPE_COUNT] = take_count,
         [TYPE_DATE] = take_date,       [TYPE_CHOICE] = take_choice,     [TYPE_PITCH] = take_pitch,
         [TYPE_LIMIT] = take_limit,     [TYPE_REF] = take_ref,           [TYPE_REFS] = take_refs,
-        [TYPE_END] = take_end,
+        [TYPE_END] = take_end,         [TYPE_CHOICES] = take_choices,
     };
     switch (take->row->type) {
     case TYPE_BRACES: /* into the roof as a whole: its braces have a struct of their own */

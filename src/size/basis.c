@@ -149,4 +149,5 @@ void basis_write(struct sizing *s)
     basis_add(s, "hangers and straps: listed loads of hangers.csv at the duration of each combination; a value that is "
                  "not listed is never scaled up");
     list_walls(s);
+    refusals_say(s);
 }

@@ -181,39 +181,6 @@ static void keep_in(struct check *worst, struct check next, const struct combina
     check_worse(worst, next);
 }
 
-/* Limits of what the program offers without an engineer (common practice, no source). */
-enum { SPAN_MOST_FT = 20, REACTION_MOST_LB = 10000 };
-
-static void check_limits(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
-                         struct member_checks *checks)
-{
-    const char *id = checks->id;
-    const struct place *place = place_of(bd->beam->clear_span.at, &bd->beam->head);
-    struct check span = check_of("span for the engineer", "limit of this program",
-                                 length_feet(bd->beam->clear_span.length), SPAN_MOST_FT, "ft");
-    if (span.ratio > 1 + 1e-9) {
-        engineer(s, place,
-                 arena_printf(s->arena, "%s spans more than %d ft: an engineer must size it", id, SPAN_MOST_FT));
-        checks_add(s, checks, span);
-    }
-    struct check reaction = {0};
-    for (size_t i = 0; i < s->combo_count; i++)
-        for (int end = 0; end < 2; end++)
-            if (combo_applies(&s->combo[i], &at->present))
-                keep_in(&reaction,
-                        check_of("reaction for the engineer", "limit of this program",
-                                 combined(&s->combo[i], &bd->end_lb[end]), REACTION_MOST_LB, "lb"),
-                        &s->combo[i]);
-    if (reaction.ratio > 1 + 1e-9) {
-        engineer(s, place,
-                 arena_printf(s->arena,
-                              "a support of %s carries more than 10,000 lb: an engineer must see "
-                              "it down to the ground",
-                              id));
-        checks_add(s, checks, reaction);
-    }
-}
-
 bool beam_member_check(struct sizing *s, size_t index)
 {
     const struct beam_design *bd = &s->design->beams[index];
@@ -240,7 +207,6 @@ bool beam_member_check(struct sizing *s, size_t index)
     cut_ends_check(s, index, &at, checks);
     upset_check(s, index, &at, checks);
     ply_fastening_check(s, index, &at.present, checks);
-    if (!checks->specified)
-        check_limits(s, bd, &at, checks);
+    refuse_beyond(s, bd, &at.present);
     return checks_close(s, checks, place_of(bd->beam->member.at, &bd->beam->head));
 }

@@ -120,6 +120,14 @@ text = " ".join(str(c.value) for s in openpyxl.load_workbook(sys.argv[1]) for r 
 sys.exit("not for signature" not in text.lower())
 PY
 
+# What is left to an engineer is asked, not passed over, and his record alone answers it.
+sed 's/^unusual = none/unusual = masonry above/' parlor.ini >odd.ini
+expect 1 'masonry above' "$program" bid odd.ini;               holds err 'ask[Q011]' 'masonry above'
+sed 's/^unusual = masonry above/&\nunusual engineer = R. Ames, PE, S2/' odd.ini >answered.ini
+expect 0 'an engineer answers' "$program" check answered.ini;  holds out 'masonry above, by the engineer' 'an engineer answers'
+sed 's/^unusual = none/&\nengineer beyond span = 9 ft 11 in/' parlor.ini >long.ini
+expect 1 'a span of 10 ft' "$program" bid long.ini;            holds err 'ask[S007]' 'a span of 10 ft'
+
 # A budget: assumptions instead of questions, marked on every page.
 grep -v '^bracing' parlor.ini >unsure.ini
 expect 1 'an open question' "$program" bid unsure.ini;         holds err 'ask[Q004]' 'an open question'

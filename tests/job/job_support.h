@@ -12,6 +12,7 @@
 static const char good_job[] = "[job]\n"
                                "name = Porch wall\n"
                                "date = 2026-02-03\n"
+                               "unusual = none\n"
                                "catalogs = catalogs\n"
                                "[area loft]\n"
                                "dead = 12 psf\n"

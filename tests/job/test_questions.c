@@ -6,10 +6,10 @@ static void engineered_joists(void **state)
     static const struct edit edits[] = {
         {"kind = sawn joist\nsize = 2x8\nspacing = 16 in\nfirst",
          "kind = roof truss\nsize = 2x8\nspacing = 16 in\nfirst",
-         "job.ini:23:8: ask[Q001]: [joists east] are of kind 'roof truss', which is not cut without the drawing of its "
+         "job.ini:24:8: ask[Q001]: [joists east] are of kind 'roof truss', which is not cut without the drawing of its "
          "maker or an engineer; write 'repair drawing = SHEET, ENGINEER'\n"},
         {"kind = sawn joist\nsize = 2x8\nspacing = 16 in\nfirst", "kind = i-joist\nsize = 2x8\nspacing = 16 in\nfirst",
-         "job.ini:23:8: ask[Q001]: [joists east] are of kind 'i-joist', which is not cut without the drawing of its "
+         "job.ini:24:8: ask[Q001]: [joists east] are of kind 'i-joist', which is not cut without the drawing of its "
          "maker or an engineer; write 'repair drawing = SHEET, ENGINEER'\n"},
         {"kind = sawn joist\nsize = 2x8\nspacing = 16 in\nfirst",
          "kind = floor truss\nrepair drawing = R-114, R. Ames, PE\nsize = 2x8\nspacing = 16 in\nfirst", ""},
@@ -23,15 +23,15 @@ static void what_is_above(void **state)
 {
     static const struct edit edits[] = {
         {"above = nothing\n", "",
-         "job.ini:49:1: ask[Q002]: what stands on [beam B2] beside its joists? write 'above = nothing', or name each "
+         "job.ini:50:1: ask[Q002]: what stands on [beam B2] beside its joists? write 'above = nothing', or name each "
          "load and wall: 'above = load ridge post, wall W2'\n"},
         {"braces = none\n", "",
-         "job.ini:16:1: ask[Q002]: do roof braces stand on the wall? write 'braces = none', or each place with the "
+         "job.ini:17:1: ask[Q002]: do roof braces stand on the wall? write 'braces = none', or each place with the "
          "roof "
          "it carries: 'braces = 4 ft carrying 96 sq ft'\n"},
         {"braces = none\n", "braces = 4 ft carrying 96 sq ft\nbraces on = beam B1\n", ""},
         {"frame = ridge board\n", "",
-         "job.ini:16:1: ask[Q002]: how is the roof above framed? write 'frame = ridge board', 'structural ridge', "
+         "job.ini:17:1: ask[Q002]: how is the roof above framed? write 'frame = ridge board', 'structural ridge', "
          "'trusses' or 'none above'\n"},
         {"frame = ridge board\npitch = 6/12\nspan = 26 ft\narea = area roof\nbraces = none\n", "frame = none above\n",
          ""},
@@ -44,13 +44,13 @@ static void ties(void **state)
 {
     static const struct edit edits[] = {
         {EAST_TIES, "area = area loft\n[joists west]\n",
-         "job.ini:22:1: ask[Q003]: do [joists east] keep the rafters from spreading? write 'ties the roof = yes' or "
+         "job.ini:23:1: ask[Q003]: do [joists east] keep the rafters from spreading? write 'ties the roof = yes' or "
          "'no' (no roof above: [roof] 'frame = none above'), or 'tie engineer = NAME, SHEET'\n"},
         {EAST_TIES, "ties the roof = unknown\narea = area loft\n[joists west]\n",
-         "job.ini:28:17: ask[Q003]: do [joists east] keep the rafters from spreading? write 'ties the roof = yes' or "
+         "job.ini:29:17: ask[Q003]: do [joists east] keep the rafters from spreading? write 'ties the roof = yes' or "
          "'no' (no roof above: [roof] 'frame = none above'), or 'tie engineer = NAME, SHEET'\n"},
         {EAST_TIES, "ties the roof = yes\narea = area loft\n[joists west]\n",
-         "job.ini:28:17: ask[Q003]: [joists east] tie the roof, and the beam cuts them; write 'tie strap = CODE' "
+         "job.ini:29:17: ask[Q003]: [joists east] tie the roof, and the beam cuts them; write 'tie strap = CODE' "
          "across "
          "the beam, or 'tie engineer = NAME, SHEET'\n"},
         {EAST_TIES, "ties the roof = yes\ntie strap = STRAP-16GA-36\narea = area loft\n[joists west]\n", ""},
@@ -86,22 +86,22 @@ static void a_strap_needs_the_roof(void **state)
     (void)read_text(*state, "job.ini", text, strlen(text), &diags);
     assert_string_equal(
         messages(*state, &diags),
-        "job.ini:16:1: stop[K017]: [roof] needs 'pitch': the tie of [joists east] is computed from it\n"
-        "job.ini:16:1: stop[K017]: [roof] needs 'span': the tie of [joists east] is computed from it\n"
-        "job.ini:16:1: stop[K017]: [roof] needs 'area': the tie of [joists east] is computed from it\n");
+        "job.ini:17:1: stop[K017]: [roof] needs 'pitch': the tie of [joists east] is computed from it\n"
+        "job.ini:17:1: stop[K017]: [roof] needs 'span': the tie of [joists east] is computed from it\n"
+        "job.ini:17:1: stop[K017]: [roof] needs 'area': the tie of [joists east] is computed from it\n");
 }
 
 static void bracing(void **state)
 {
     static const struct edit edits[] = {
         {"bracing = no\n", "",
-         "job.ini:79:1: ask[Q004]: does [wall W1] brace the house? write 'bracing = no', or 'bracing = yes' with "
+         "job.ini:80:1: ask[Q004]: does [wall W1] brace the house? write 'bracing = no', or 'bracing = yes' with "
          "'bracing engineer = NAME, SHEET'\n"},
         {"bracing = no\n", "bracing = unknown\n",
-         "job.ini:84:11: ask[Q004]: does [wall W1] brace the house? write 'bracing = no', or 'bracing = yes' with "
+         "job.ini:85:11: ask[Q004]: does [wall W1] brace the house? write 'bracing = no', or 'bracing = yes' with "
          "'bracing engineer = NAME, SHEET'\n"},
         {"bracing = no\n", "bracing = yes\n",
-         "job.ini:84:11: ask[Q004]: [wall W1] braces the house, and it comes out; an engineer must say what takes its "
+         "job.ini:85:11: ask[Q004]: [wall W1] braces the house, and it comes out; an engineer must say what takes its "
          "place: 'bracing engineer = NAME, SHEET'\n"},
         {"bracing = no\n", "bracing = yes\nbracing engineer = R. Ames, PE, S3\n", ""},
     };
@@ -113,10 +113,10 @@ static void snow(void **state)
 {
     static const struct edit edits[] = {
         {"snow is = on the ground\n", "",
-         "job.ini:13:8: ask[Q005]: is the snow of [area roof] meant on the ground or on the roof? write 'snow is = on "
+         "job.ini:14:8: ask[Q005]: is the snow of [area roof] meant on the ground or on the roof? write 'snow is = on "
          "the ground' or 'on the roof'\n"},
         {"snow level = allowable\n", "",
-         "job.ini:13:8: ask[Q005]: is the snow of [area roof] an allowable value (ASCE 7-16 and before) or a strength "
+         "job.ini:14:8: ask[Q005]: is the snow of [area roof] an allowable value (ASCE 7-16 and before) or a strength "
          "value (ASCE 7-22)? write 'snow level = allowable' or 'strength'\n"},
         {"snow = 30 psf\nsnow is = on the ground\nsnow level = allowable\n", "snow = 0 psf\n", ""},
     };
@@ -127,13 +127,13 @@ static void ends(void **state)
 {
     static const struct edit edits[] = {
         {"end 1 = wall plate\nbearing 1 = 3-1/2 in\n", "",
-         "job.ini:49:1: ask[Q006]: what does end 1 of [beam B2] bear on? write 'end 1 = post ID', 'beam ID at LENGTH', "
+         "job.ini:50:1: ask[Q006]: what does end 1 of [beam B2] bear on? write 'end 1 = post ID', 'beam ID at LENGTH', "
          "'wall plate', 'pocket' or 'hanger'\n"},
         {"end 1 = wall plate\n", "end 1 = unknown\n",
-         "job.ini:53:9: ask[Q006]: what does end 1 of [beam B2] bear on? write 'end 1 = post ID', 'beam ID at LENGTH', "
+         "job.ini:54:9: ask[Q006]: what does end 1 of [beam B2] bear on? write 'end 1 = post ID', 'beam ID at LENGTH', "
          "'wall plate', 'pocket' or 'hanger'\n"},
         {"wall at end 1 = across\n", "",
-         "job.ini:38:1: ask[Q006]: does the wall with the post at end 1 of [beam B1] run in line with the beam or "
+         "job.ini:39:1: ask[Q006]: does the wall with the post at end 1 of [beam B1] run in line with the beam or "
          "across it? write 'wall at end 1 = in line' or 'across'\n"},
         {"end 2 = pocket\nbearing 2 = 3 in\n", "end 2 = hanger\n", ""},
     };
@@ -144,10 +144,10 @@ static void who_holds(void **state)
 {
     static const struct edit edits[] = {
         {"holds = joists east, joists west\n", "holds = joists east\n",
-         "job.ini:41:12: ask[Q007]: who holds [joists west] while the wall is out? write a [shore ID] with 'holds = "
+         "job.ini:42:12: ask[Q007]: who holds [joists west] while the wall is out? write a [shore ID] with 'holds = "
          "joists west'\n"},
         {"held by = shore A\n", "",
-         "job.ini:59:1: ask[Q007]: who holds [load post] while the wall is out? write 'held by = shore ID', or name it "
+         "job.ini:60:1: ask[Q007]: who holds [load post] while the wall is out? write 'held by = shore ID', or name it "
          "in the shore's 'holds'\n"},
     };
     CHECK_EDITS(state, edits);
@@ -164,18 +164,18 @@ static void what_is_below(void **state)
 {
     static const struct edit edits[] = {
         {"stands on = block K1\n", "",
-         "job.ini:66:1: ask[Q009]: what does [post P1] stand on? write 'stands on = block ID', 'footing ID', 'beam "
+         "job.ini:67:1: ask[Q009]: what does [post P1] stand on? write 'stands on = block ID', 'footing ID', 'beam "
          "ID', "
          "'wall ID', or in words what you saw\n"},
         {"stands on = footing F1\n", "",
-         "job.ini:72:1: ask[Q009]: what does [block K1] stand on? write 'stands on = block ID', 'footing ID', 'beam "
+         "job.ini:73:1: ask[Q009]: what does [block K1] stand on? write 'stands on = block ID', 'footing ID', 'beam "
          "ID', 'wall ID', or in words what you saw\n"},
         {"stands on = block K1\n", "stands on = existing footing seen\n", ""},
         {"stands on = slab on ground\n", "",
-         "job.ini:90:1: ask[Q009]: what does [shore A] stand on, and what is below that floor? write 'stands on' in "
+         "job.ini:91:1: ask[Q009]: what does [shore A] stand on, and what is below that floor? write 'stands on' in "
          "words\n"},
         {"stands on = slab on ground\n", "stands on = old floor\nbelow = joists parallel\n",
-         "job.ini:95:9: ask[Q009]: [shore A] runs along between two joists of its floor; what holds these from below? "
+         "job.ini:96:9: ask[Q009]: [shore A] runs along between two joists of its floor; what holds these from below? "
          "write 'held below = shore' or 'crib', with 'height below'\n"},
         {"stands on = slab on ground\n",
          "stands on = old floor\nbelow = joists parallel\nheld below = shore\nheight below = 7 ft\n", ""},
@@ -189,13 +189,13 @@ static void specified_span(void **state)
     static const struct edit edits[] = {
         {"member = LVL-9.5\n",
          "member = LVL-9.5\nspecified by = R. Ames, PE\nsheet = S1\nspecified span = 10 ft 0 in\n",
-         "job.ini:49:18: stop[Q008]: [beam B1] was specified for a clear span of 10' 0\", but 10' 3\" is measured; ask "
+         "job.ini:50:18: stop[Q008]: [beam B1] was specified for a clear span of 10' 0\", but 10' 3\" is measured; ask "
          "the engineer, and write his new sheet\n"},
         {"member = LVL-9.5\n",
          "member = LVL-9.5\nspecified by = R. Ames, PE\nsheet = S1\nspecified span = 10 ft 2 in\n", ""},
         {"member = LVL-9.5\n",
          "member = LVL-9.5\nspecified by = R. Ames, PE\nsheet = S1\nspecified span = 10 ft 4-1/16 in\n",
-         "job.ini:49:18: stop[Q008]: [beam B1] was specified for a clear span of 10' 4-1/16\", but 10' 3\" is "
+         "job.ini:50:18: stop[Q008]: [beam B1] was specified for a clear span of 10' 4-1/16\", but 10' 3\" is "
          "measured; "
          "ask the engineer, and write his new sheet\n"},
     };

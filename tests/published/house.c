@@ -7,6 +7,7 @@
 #include "sawbill/job.h"
 
 static const char before[] = "[job]\nname = house\ndate = 2026-01-05\nstatus = bid\ncatalogs = catalogs\n"
+                             "unusual = none\n"
                              "[roof]\nframe = none above\nbraces = none\n"
                              "[joists north]\nkind = sawn joist\nsize = 2x10\nspecies = Douglas Fir-Larch\n"
                              "grade = No.2\nspacing = 16 in\nfirst joist = 8 in\nrun = 12 ft\nover the wall = butted\n"

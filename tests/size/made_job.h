@@ -11,6 +11,7 @@
 
 /* A flush beam under a floor of 10 + 40 psf, joists of 12 ft and 10 ft, on posts; invented. */
 static const char plain_job[] = "[job]\nname = test\ndate = 2026-01-05\nstatus = bid\ncatalogs = catalogs\n"
+                                "unusual = none\n"
                                 "[area floor]\ndead = 10 psf\nlive = 40 psf\nlive is = floor\n"
                                 "[roof]\nframe = none above\nbraces = none\n"
                                 "[joists north]\nkind = sawn joist\nsize = 2x10\nspacing = 16 in\nfirst joist = 8 in\n"

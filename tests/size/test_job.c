@@ -280,24 +280,6 @@ static void specified_member(void **state)
     assert_true(made_says(&made, DIAG_S004));
 }
 
-/* Limits of the program (common practice, no source): 20 ft, 10,000 lb. */
-static void refusals(void **state)
-{
-    struct made made;
-    made_start(&made, *state);
-    made_set(&made, "beam", "B1", "clear span", "20 ft 1 in");
-    made_size(&made);
-    assert_true(made_says(&made, DIAG_S004));
-    assert_true(made_check(&made, "beam B1", "span for the engineer")->ratio > 1);
-    made_start(&made, *state);
-    made_set(&made, "beam", "B1", "above", "load X");
-    made_add(&made, "[load X]\non = beam B1\nat = 51.5 in\ndead = 16000 lb\nlive = 0 lb\nheld by = shore S1\n");
-    made_size(&made);
-    /* 8,000 lb of it and half of (550 plf x 103/12 ft + 85 lb): 10,403 lb */
-    assert_near(made_check(&made, "beam B1", "reaction for the engineer")->demand, 10403, 2);
-    assert_false(made.design->passes);
-}
-
 /* A value that is not listed is never scaled from another: no hanger then. */
 static void hanger_without_listing(void **state)
 {
@@ -424,7 +406,6 @@ int main(void)
         cmocka_unit_test_setup_teardown(thrust_tie, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(specified_span_differs, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(specified_member, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(refusals, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hanger_without_listing, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hanger_does_not_fit, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(upset_beam, support_setup, support_teardown),

@@ -1,0 +1,74 @@
+/* What is left to an engineer: beams beyond the limits of this program, and what the job says of the house. */
+#include "size.h"
+
+#include <math.h>
+
+#include "sawbill/text.h"
+
+static const char *whole_lb(struct sizing *s, double lb)
+{
+    return number_text(s->arena, ceil(lb - 1e-6), 0);
+}
+
+static void refuse_span(struct sizing *s, const struct beam *beam, const char *name)
+{
+    length_t most = s->job->facts.beyond_span.length;
+    if (beam->clear_span.length > most)
+        diag_add(s->diags, DIAG_S007, place_of(beam->clear_span.at, &beam->head),
+                 "%s spans %s, more than the %s that are sized here without an engineer; write 'specified by', 'sheet' "
+                 "and 'specified span'",
+                 name, length_tape(s->arena, beam->clear_span.length), length_tape(s->arena, most));
+}
+
+static void refuse_reaction(struct sizing *s, const struct beam_design *bd, const struct loads *present, int end,
+                            const char *name)
+{
+    double most = quantity_value(s->job->facts.beyond_reaction.quantity), greatest = 0;
+    const char *combination = "";
+    for (size_t i = 0; i < s->combo_count; i++) {
+        double lb = combined(&s->combo[i], &bd->end_lb[end]);
+        if (!combo_applies(&s->combo[i], present) || lb <= greatest)
+            continue;
+        greatest = lb;
+        combination = s->combo[i].name;
+    }
+    if (greatest > most * (1 + 1e-9))
+        diag_add(s->diags, DIAG_S007, place_of(bd->beam->end_[end].at, &bd->beam->head),
+                 "end %d of %s brings %s lb (%s), more than the %s lb that are followed to the ground here without an "
+                 "engineer; write 'specified by', 'sheet' and 'specified span'",
+                 end + 1, name, whole_lb(s, greatest), combination, whole_lb(s, most));
+}
+
+/* The limits are common practice, no source. */
+void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct loads *present)
+{
+    const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
+    if (bd->beam->specified_by.at)
+        return;
+    refuse_span(s, bd->beam, name);
+    for (int end = 0; end < 2; end++)
+        refuse_reaction(s, bd, present, end, name);
+}
+
+void refusals_say(struct sizing *s)
+{
+    const struct job_facts *facts = &s->job->facts;
+    basis_add(
+        s, arena_printf(s->arena,
+                        "left to an engineer, common practice: clear spans over %s, ends of beams that bring more "
+                        "than %s lb%s",
+                        length_tape(s->arena, facts->beyond_span.length),
+                        whole_lb(s, quantity_value(facts->beyond_reaction.quantity)),
+                        facts->unusual.set == 1U << UNUSUAL_NONE ? "; the job says that it has nothing else of the kind"
+                                                                 : ""));
+    for (int what = UNUSUAL_MASONRY_ABOVE; what < UNUSUAL_COUNT; what++) {
+        const char *word = choice_name("job", "unusual", what);
+        if (facts->unusual.set & (1U << (unsigned)what))
+            unchecked_add(s, facts->unusual_engineer.at
+                                 ? arena_printf(s->arena, "not checked: %s, by the engineer (%s)", word,
+                                                facts->unusual_engineer.text)
+                                 : arena_printf(s->arena, "not checked: %s: an engineer must say", word));
+    }
+    if (facts->unusual.set == 0 || facts->unusual.set & (1U << UNUSUAL_UNKNOWN))
+        unchecked_add(s, "not checked: whether the house has what is left to an engineer: the job does not say");
+}
