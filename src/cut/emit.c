@@ -124,6 +124,19 @@ void emit_plan(struct arena *arena, const struct form *form, const struct work *
         result->cost += result->pattern[j].times * form->stock[result->pattern[j].stock].cost;
 }
 
+/* Of the costs of all stocks that can be bought, useful or not: what a reader of the certificate sees. */
+static int64_t divisor_of(const struct form *form)
+{
+    int64_t divisor = 0;
+    for (size_t i = 0; i < form->stock_count; i++)
+        for (int64_t a = form->stock[i].supply == 0 ? 0 : form->stock[i].cost; a != 0;) {
+            int64_t rest = divisor % a;
+            divisor = a;
+            a = rest;
+        }
+    return divisor == 0 ? 1 : divisor;
+}
+
 void emit_certificate(struct arena *arena, const struct form *form, const struct work *work, struct form_result *result)
 {
     const struct norm *norm = &work->norm;
@@ -140,5 +153,7 @@ void emit_certificate(struct arena *arena, const struct form *form, const struct
         else
             certificate->extra[i] = norm->stock_of[i] >= 0 ? dual->extra[norm->stock_of[i]] : 0;
     }
-    certificate->bound = work_round(norm, dual->sum, dual->scale);
+    certificate->bound = bound_round(dual->sum, dual->scale, divisor_of(form));
+    if (certificate->bound > result->bound)
+        certificate->bound = result->bound; /* only where there is no plan */
 }

@@ -2,12 +2,14 @@
  * prove. */
 #include "form.h"
 
+#include "dive.h"
 #include "dual.h"
 #include "emit.h"
-#include "greedy.h"
+#include "tree.h"
 
 static const int64_t DEFAULT_STEPS = 60000000, DEFAULT_NODES = 2000000;
 static const size_t DEFAULT_MEMORY = (size_t)150 << 20;
+enum { MOST_ROOT_ROUNDS = 20000, MOST_DIVES = 12, FIRST_LIST = 4000, LAST_LIST = 1000000, FIRST_NODES = 200 };
 static const int64_t MOST_SUM = (int64_t)1 << 50;
 
 static bool is_sound(const struct form *form)
@@ -28,6 +30,13 @@ static bool is_sound(const struct form *form)
            form->stock_count < INT32_MAX;
 }
 
+/* The work space is full: the search ends there. */
+static void end_search(void *owner)
+{
+    struct work *work = owner;
+    longjmp(work->full, 1);
+}
+
 static void prove_by_length(struct work *work, struct knap *knap)
 {
     struct dual dual;
@@ -35,6 +44,27 @@ static void prove_by_length(struct work *work, struct knap *knap)
     dual_by_length(&dual, &work->norm);
     dual_settle(&dual, knap, &work->norm);
     work_take_dual(work, &dual);
+}
+
+/* Lists of patterns, longer ones as the shorter do not settle it. */
+static void search_lists(struct work *work, struct greedy *greedy)
+{
+    size_t most = FIRST_LIST;
+    int64_t nodes = FIRST_NODES;
+    while (!work_closed(work) && !work_over(work) && most <= LAST_LIST) {
+        struct list list;
+        int64_t cost = work->best->cost;
+        work->list = arena_new(DEFAULT_MEMORY, end_search, work);
+        list_make(work, &list, &work->dual, work->best->cost, most);
+        bool whole = list.beyond >= work->best->cost;
+        bool done = list.pool.columns > 0 && tree_run(work, &list, greedy, nodes);
+        arena_free(work->list);
+        work->list = NULL;
+        if (whole || !done)
+            nodes *= 8;
+        if (work->best->cost == cost && (!whole || done))
+            most *= 4;
+    }
 }
 
 static void solve(struct work *work)
@@ -50,6 +80,20 @@ static void solve(struct work *work)
         (void)work_offer(work, &first);
     knap_start(&knap, work->arena, norm);
     prove_by_length(work, &knap);
+    if (work_closed(work))
+        return;
+    work->library = master_open(work->arena);
+    struct colgen cg;
+    if (!work->library || !colgen_start(&cg, work, &first))
+        return;
+    bool one_price = norm->stocks == 1;
+    (void)colgen_run(&cg, MOST_ROOT_ROUNDS, work->best->cost, one_price);
+    work_take_dual(work, &cg.dual);
+    struct dive dive;
+    dive_start(&dive, &cg, &greedy);
+    for (int turn = 0; turn < MOST_DIVES && !work_closed(work) && !work_over(work); turn++)
+        (void)dive_run(&dive, turn);
+    search_lists(work, &greedy);
 }
 
 static void set_limits(struct work *work, const struct form_limits *limits)
@@ -57,13 +101,6 @@ static void set_limits(struct work *work, const struct form_limits *limits)
     work->limits = limits;
     work->most_steps = limits && limits->steps > 0 ? limits->steps : DEFAULT_STEPS;
     work->most_nodes = limits && limits->nodes > 0 ? limits->nodes : DEFAULT_NODES;
-}
-
-/* The work space is full: the search ends there. */
-static void end_search(void *owner)
-{
-    struct work *work = owner;
-    longjmp(work->full, 1);
 }
 
 static void start(struct work *work, const struct form *form)
@@ -118,6 +155,8 @@ bool form_solve(struct arena *arena, const struct form *form, const struct form_
         if (work->norm.types > 0)
             solve(work);
     }
+    master_close(work->library);
+    arena_free(work->list);
     bool started = work->best != NULL;
     if (started)
         report(arena, form, work, result);

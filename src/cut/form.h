@@ -64,7 +64,8 @@ struct form_certificate {
     int64_t scale;
     int64_t *value; /* of one piece of each type */
     int64_t *extra; /* of each stock */
-    int64_t bound;  /* the quotient rounded up, and then up to a multiple of the greatest common divisor of all costs */
+    int64_t bound;  /* the quotient rounded up, and then up to a multiple of the greatest common divisor of the costs of
+                       all stocks whose supply is not 0 */
 };
 
 struct form_result {

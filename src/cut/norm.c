@@ -155,7 +155,7 @@ static void divide_lengths(struct norm *norm)
 
 void norm_make(struct norm *norm, struct arena *arena, const struct form *form)
 {
-    *norm = (struct norm){.penalty = -1};
+    *norm = (struct norm){.penalty = -1, .most_in_stick = 1};
     norm->type_of = arena_array(arena, form->type_count, sizeof(int));
     norm->stock_of = arena_array(arena, form->stock_count, sizeof(int));
     add_types(norm, arena, form);
@@ -166,4 +166,19 @@ void norm_make(struct norm *norm, struct arena *arena, const struct form *form)
         return;
     add_penalty(norm);
     divide_lengths(norm);
+    for (int s = 0; s < norm->stocks; s++) {
+        int64_t fit = norm->room[s] / norm->length[norm->types - 1];
+        norm->most_in_stick = fit > norm->most_in_stick ? fit : norm->most_in_stick;
+    }
+    if (norm->most_in_stick > norm->pieces)
+        norm->most_in_stick = norm->pieces;
+}
+
+int64_t norm_scale(const struct norm *norm, int64_t price)
+{
+    int64_t scale = (int64_t)1 << 40;
+    wide_t most = (wide_t)price * norm->most_in_stick;
+    while (scale > 1 && scale * most > (wide_t)1 << 60)
+        scale /= 2;
+    return scale;
 }

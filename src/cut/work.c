@@ -85,19 +85,12 @@ void answer_copy(struct answer *to, const struct answer *from, const struct norm
     to->cost = from->cost;
 }
 
-static int64_t pick_scale(const struct norm *norm)
-{
-    int64_t dearest = norm->most_cost, scale = (int64_t)1 << 40;
-    if (norm->penalty >= 0 && norm->cost[norm->penalty] > dearest)
-        dearest = norm->cost[norm->penalty];
-    while (scale > 1 && scale > ((int64_t)1 << 50) / dearest)
-        scale /= 2;
-    return scale;
-}
-
 void dual_start(struct dual *dual, struct arena *arena, const struct norm *norm)
 {
-    dual->scale = pick_scale(norm);
+    int64_t dearest = norm->most_cost;
+    if (norm->penalty >= 0 && norm->cost[norm->penalty] > dearest)
+        dearest = norm->cost[norm->penalty];
+    dual->scale = norm_scale(norm, dearest);
     dual->value = arena_array(arena, (size_t)norm->types, sizeof(int64_t));
     dual->extra = arena_array(arena, (size_t)norm->stocks, sizeof(int64_t));
     dual->held = arena_array(arena, (size_t)norm->stocks, sizeof(int64_t));
@@ -148,12 +141,17 @@ bool work_closed(const struct work *work)
     return work->best->cost <= work->bound;
 }
 
-int64_t work_round(const struct norm *norm, wide_t sum, int64_t scale)
+int64_t bound_round(wide_t sum, int64_t scale, int64_t divisor)
 {
     if (sum <= 0)
         return 0;
     wide_t bound = (sum + scale - 1) / scale;
-    return (int64_t)((bound + norm->divisor - 1) / norm->divisor * norm->divisor);
+    return (int64_t)((bound + divisor - 1) / divisor * divisor);
+}
+
+int64_t work_round(const struct norm *norm, wide_t sum, int64_t scale)
+{
+    return bound_round(sum, scale, norm->divisor);
 }
 
 void work_raise(struct work *work, int64_t bound)

@@ -5,6 +5,7 @@
 #include <setjmp.h>
 
 #include "form.h"
+#include "master.h"
 #include "sawbill/wide.h"
 
 /* Types longest first, each length once; stocks by length, none that another makes useless. */
@@ -15,11 +16,14 @@ struct norm {
         *supply;             /* supply FORM_ENDLESS, or less than the number of pieces, but where stocks were merged */
     int64_t pieces, divisor; /* all costs are multiples of divisor */
     int64_t most_cost;       /* of a stock that is sold; 1 at least */
+    int64_t most_in_stick;   /* pieces */
     int penalty;             /* index of a stock that nobody sells, so dear that no true plan costs as much; -1 */
     int *type_of;            /* of each type of the form, its type here; -1 where none is wanted */
     int *stock_of;           /* of each stock of the form, its stock here; -1 where it is of no use */
 };
 void norm_make(struct norm *norm, struct arena *arena, const struct form *form);
+/* A scale for values: what a stick of pieces is worth at this price each stays within 64 bits. */
+int64_t norm_scale(const struct norm *norm, int64_t price);
 
 struct use {
     int type, count;
@@ -66,6 +70,7 @@ struct dual {
 struct master_library;
 struct work {
     struct arena *arena; /* of the work space, with a ceiling */
+    struct arena *list;  /* of a list of patterns and the search over it; NULL: none */
     jmp_buf full;        /* taken when that ceiling is met */
     const struct form_limits *limits;
     struct master_library *library;
@@ -88,6 +93,7 @@ bool work_offer(struct work *work, const struct answer *answer);
 /* Nothing is left to prove. */
 bool work_closed(const struct work *work);
 /* ceil(sum / scale), then up to a multiple of the divisor. */
+int64_t bound_round(wide_t sum, int64_t scale, int64_t divisor);
 int64_t work_round(const struct norm *norm, wide_t sum, int64_t scale);
 void work_raise(struct work *work, int64_t bound);
 /* Takes the bound of the dual, and the dual if it is the best so far. */

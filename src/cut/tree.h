@@ -1,0 +1,13 @@
+/* Branch and bound over a list of patterns. */
+#ifndef SAWBILL_CUT_TREE_H
+#define SAWBILL_CUT_TREE_H
+
+#include "greedy.h"
+#include "list.h"
+
+/* Looks for plans cheaper than the work's best from listed patterns alone, over at most so many nodes.  True when it
+ * ends by itself: then no plan that costs less than list->beyond is cheaper than the work's best, and its bound is
+ * raised. */
+bool tree_run(struct work *work, const struct list *list, struct greedy *greedy, int64_t nodes);
+
+#endif
