@@ -112,6 +112,9 @@ struct beam_design {
     int kickers; /* places along an upset beam where braces or straps hold its top edge; 0: none, or not upset */
     double kicker_spacing_in;
     const struct member *kicker; /* their wood; NULL: no kickers */
+    const char *held[2];         /* what keeps each end from rolling over; NULL: not known */
+    const struct member *held_wood[2];
+    const struct hanger *held_strap[2];
 };
 struct post_design {
     const struct post *post;

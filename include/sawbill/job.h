@@ -134,6 +134,7 @@ enum beam_raised { RAISED_UNANSWERED, RAISED_PLY_BY_PLY, RAISED_WHOLE };
 enum wall_way { WAY_UNANSWERED, WAY_IN_LINE, WAY_ACROSS };
 enum which_end { ENDS_UNANSWERED, END_ONE, END_TWO, ENDS_BOTH };
 enum cut_face { FACE_UNANSWERED, FACE_BOTTOM, FACE_TOP };
+enum end_held { HELD_UNANSWERED, HELD_BLOCKS, HELD_STRAPS, HELD_KING_STUDS };
 enum braced { BRACED_UNANSWERED, BRACED_BOTH, BRACED_ONE, BRACED_FREE };
 enum wall_status { WALL_UNANSWERED, WALL_COMES_OUT, WALL_STAYS };
 enum new_or_existing { NE_UNANSWERED, NE_NEW, NE_EXISTING };
@@ -266,6 +267,8 @@ struct beam {
     struct length_value kickers_every, top_hanger_nail; /* of an upset beam; the nail above its lower edge */
     struct text_value kickers_of;                       /* catalog code of their wood */
     struct length_value notch[2], notch_length[2]; /* "notch 1": its depth; "notch 1 length", default the bearing */
+    struct choice_value held[2];                   /* "held 1": enum end_held, what keeps the end from rolling over */
+    struct text_value held_of[2];                  /* "held 1 of": catalog code of the blocks, studs or straps */
     struct choice_value raised;                    /* enum beam_raised; default ply by ply */
     struct length_value room_beyond[2]; /* past the face of the support, in line, that the beam can slide into */
     struct length_value head_room;      /* floor to the top of what is opened for the beam */

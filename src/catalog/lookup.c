@@ -204,6 +204,8 @@ static const struct catalog_per PERS[] = {
     {"cubic foot of footing", "cu ft", "concrete of the new footings"},
     {"opening framed", "each", "new openings in a field of joists"},
     {"kicker", "each", "braces that hold the top of an upset beam"},
+    {"beam end held", "each", "beam ends that blocks, straps or king studs keep from rolling over"},
+    {"beam end held by wood", "each", "of them those that blocks or king studs hold"},
     {"member in the way", "each", "members that stand where a beam goes, roof braces among them"},
     {"member propped", "each", "of them those with a prop of their own"},
     {"member landed", "each", "of them those that land on the beam"},

@@ -12,6 +12,9 @@ static const struct words words_which_end = {which_end, COUNT_OF(which_end)};
 static const char *const cut_face[] = {"bottom", "top"};
 static const struct words words_cut_face = {cut_face, COUNT_OF(cut_face)};
 
+static const char *const end_held[] = {"blocks", "straps", "king studs"};
+static const struct words words_end_held = {end_held, COUNT_OF(end_held)};
+
 static const char *const raised[] = {"ply by ply", "whole"};
 static const struct words words_raised = {raised, COUNT_OF(raised)};
 
@@ -217,6 +220,30 @@ static const struct key_row beam_rows[] = {
      .help = "upset: height of the highest hanger nail above the beam's lower edge; else from the hanger's least depth",
      .example = "7 in",
      .offset = offsetof(struct beam, top_hanger_nail)},
+    {.key = "held 1",
+     .type = TYPE_CHOICE,
+     .of = &words_end_held,
+     .help =
+         "what keeps end 1 from rolling over, on both faces; needs no answer where it hangs, has joists hung on both "
+         "faces within 24 in, or is no deeper than twice its width",
+     .example = "blocks",
+     .offset = offsetof(struct beam, held[0])},
+    {.key = "held 1 of",
+     .type = TYPE_TEXT,
+     .help = "catalog code of the blocks or king studs, or of the strap",
+     .example = "DFL2-2X10",
+     .offset = offsetof(struct beam, held_of[0])},
+    {.key = "held 2",
+     .type = TYPE_CHOICE,
+     .of = &words_end_held,
+     .help = "the same for end 2",
+     .example = "king studs",
+     .offset = offsetof(struct beam, held[1])},
+    {.key = "held 2 of",
+     .type = TYPE_TEXT,
+     .help = "the same for end 2",
+     .example = "SPF-STUD-2X4",
+     .offset = offsetof(struct beam, held_of[1])},
     {.key = "repetitive factor",
      .type = TYPE_DECIMAL,
      .fallback = "1.0",

@@ -183,6 +183,22 @@ static void beam_kickers(const struct ruling *ruling)
         rule_broken(ruling, beam->kickers_of.at, "'kickers of' needs 'kickers every': how far they are apart");
 }
 
+static void beam_held(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    for (int end = 0; end < 2; end++) {
+        const struct entry *how = beam->held[end].at, *of = beam->held_of[end].at;
+        if (how && !of)
+            rule_broken(ruling, how, "'held %d' needs 'held %d of': the catalog code of what holds it", end + 1,
+                        end + 1);
+        if (of && !how)
+            rule_broken(ruling, of, "'held %d of' needs 'held %d': blocks, straps or king studs", end + 1, end + 1);
+        if (beam->held[end].choice == HELD_KING_STUDS && beam->end_[end].kind != END_POST)
+            rule_broken(ruling, how, "'held %d = king studs' needs 'end %d' on a post: they stand beside it", end + 1,
+                        end + 1);
+    }
+}
+
 static void beam_roof_cut(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
@@ -367,6 +383,7 @@ static const struct rule rules[] = {
     {KIND_BEAM, DIAG_K013, beam_not_upset},
     {KIND_BEAM, DIAG_K013, beam_only_upset},
     {KIND_BEAM, DIAG_K017, beam_kickers},
+    {KIND_BEAM, DIAG_K017, beam_held},
     {KIND_BEAM, DIAG_K017, beam_roof_cut},
     {KIND_BEAM, DIAG_K017, beam_notch},
     {KIND_BEAM, DIAG_K017, beam_specified},

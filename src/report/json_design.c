@@ -55,6 +55,7 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
         json_integer(json, end, "end", i + 1);
         json_length(json, end, "bearing", beam->bearing[i]);
         json_loads(json, end, "lb", &beam->end_lb[i]);
+        json_text(json, end, "held_by", beam->held[i]);
         json_text(json, end, "hanger", beam->end_hanger[i] ? beam->end_hanger[i]->code : NULL);
     }
 }

@@ -119,7 +119,6 @@ static void list_unchecked(struct sizing *s, const struct beam_design *bd)
                                       "not checked: the fasteners between the plies of %s: the job names none that "
                                       "fasteners.csv has",
                                       name));
-    unchecked_add(s, arena_printf(s->arena, "not checked: the ends of %s held against rolling", name));
 }
 
 static void list_walls(struct sizing *s)

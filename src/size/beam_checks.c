@@ -206,6 +206,7 @@ bool beam_member_check(struct sizing *s, size_t index)
     checks_add(s, checks, total);
     cut_ends_check(s, index, &at, checks);
     upset_check(s, index, &at, checks);
+    rolling_check(s, index, checks);
     ply_fastening_check(s, index, &at.present, checks);
     refuse_beyond(s, bd, &at.present);
     return checks_close(s, checks, place_of(bd->beam->member.at, &bd->beam->head));

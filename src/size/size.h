@@ -157,6 +157,8 @@ void upset_say(struct sizing *s, const struct beam_design *bd);
 /* refusals.c: a span or reaction that is left to an engineer, and what the job says of the house */
 void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct loads *present);
 void refusals_say(struct sizing *s);
+/* rolling.c: what keeps the ends from rolling over */
+void rolling_check(struct sizing *s, size_t beam, struct member_checks *checks);
 /* cut_ends.c: adds the checks of ends that are cut */
 void cut_ends_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
 /* ply_joints.c: adds to the checks of a beam those of the joints between its plies, where something hangs on it */

@@ -43,7 +43,9 @@ int64_t hung_trimmers(const struct counting *counting, const struct beam *beam);
 /* Hangers of all openings. */
 int64_t opening_hangers(const struct counting *counting);
 
-int64_t kickers(const struct counting *counting); /* of all new beams */
+/* Of all new beams: kickers; ends that blocks, king studs or (not `wood`) straps hold. */
+int64_t kickers(const struct counting *counting);
+int64_t ends_held(const struct counting *counting, bool wood);
 
 /* One file each. */
 void count_plies(struct counting *counting);

@@ -186,6 +186,18 @@ static decimal_t count_all_kickers(const struct counting *counting, const char *
     return decimal_of(kickers(counting));
 }
 
+static decimal_t count_ends_held(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    return decimal_of(ends_held(counting, false));
+}
+
+static decimal_t count_ends_in_wood(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    return decimal_of(ends_held(counting, true));
+}
+
 static decimal_t count_all_posts(const struct counting *counting, const char *finish)
 {
     (void)finish;
@@ -344,6 +356,8 @@ static const struct {
     {"cubic foot of footing", count_footing_volume},
     {"opening framed", count_openings_framed},
     {"kicker", count_all_kickers},
+    {"beam end held", count_ends_held},
+    {"beam end held by wood", count_ends_in_wood},
     {"member in the way", count_in_the_way},
     {"member propped", count_propped},
     {"member landed", count_landed},

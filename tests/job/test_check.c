@@ -207,6 +207,11 @@ static void rules_of_joists_and_beams(void **state)
          "job.ini:55:14: stop[K017]: 'kickers of' needs 'kickers every': how far they are apart\n"},
         {"clear span = 9 ft\n", "clear span = 9 ft\ntop hanger nail = 5 in\n",
          "job.ini:53:19: stop[K013]: [beam B2] has 'top hanger nail', but is not 'set = upset'\n"},
+        {"clear span = 9 ft\n", "clear span = 9 ft\nheld 1 = blocks\nheld 2 of = DFL2-2X10\n",
+         "job.ini:53:10: stop[K017]: 'held 1' needs 'held 1 of': the catalog code of what holds it\n"
+         "job.ini:54:13: stop[K017]: 'held 2 of' needs 'held 2': blocks, straps or king studs\n"},
+        {"clear span = 9 ft\n", "clear span = 9 ft\nheld 2 = king studs\nheld 2 of = SPF-STUD-2X4\n",
+         "job.ini:53:10: stop[K017]: 'held 2 = king studs' needs 'end 2' on a post: they stand beside it\n"},
         {"clear span = 9 ft\n", "clear span = 9 ft\nroof cut pitch = 4/12\n",
          "job.ini:53:18: stop[K017]: 'roof cut pitch' needs 'roof cut heel': the height left\n"},
         {"clear span = 9 ft\n", "clear span = 9 ft\nroof cut heel = 4 in\n",

@@ -21,7 +21,7 @@ struct house {
     struct task task[1];
     struct trade trade[1];
     struct price price[1];
-    struct assembly_line assembly[40];
+    struct assembly_line assembly[60];
     struct catalog catalog;
     struct beam beam[2];
     struct joists joists[2];
@@ -122,6 +122,8 @@ static inline void house_beams(struct house *house)
                                    .end = {INCHES(2), at},
                                    .edge = {INCHES(2), at},
                                    .each_face = {YES, at}};
+    house->beam[0].held[0].choice = HELD_BLOCKS;
+    house->beam[0].held[1].choice = HELD_STRAPS;
     house->beam[0].end_[0] = end_on(at, END_POST, KIND_POST, "P1");
     house->beam[0].end_[1] = end_on(at, END_POST, KIND_POST, "P2");
     house->beam[1] = (struct beam){.head = head_of("B2"),
@@ -138,7 +140,9 @@ static inline void house_beams(struct house *house)
                                                  .plies = 3,
                                                  .width = INCHES(4.5),
                                                  .cut_length = INCHES(175),
-                                                 .bearing = {INCHES(3.5), INCHES(3.5)}};
+                                                 .bearing = {INCHES(3.5), INCHES(3.5)},
+                                                 .kickers = 3,
+                                                 .kicker = &house->member[SPF_2X4]};
     house->beam_design[1] = (struct beam_design){.beam = &house->beam[1],
                                                  .member = &house->member[DFL_2X10],
                                                  .plies = 2,

@@ -34,8 +34,11 @@ static const struct {
     {"footing", 100},
     {"cubic foot of footing", 400}, /* 2 x 2 x 1 ft */
     {"opening framed", 100},        /* the other is there already */
-    {"member in the way", 500},     /* a tail, a strut, a nailer; two roof braces */
-    {"member propped", 300},        /* the tail and the braces */
+    {"kicker", 300},
+    {"beam end held", 200}, /* one by blocks, one by straps */
+    {"beam end held by wood", 100},
+    {"member in the way", 500}, /* a tail, a strut, a nailer; two roof braces */
+    {"member propped", 300},    /* the tail and the braces */
     {"member landed", 300},
     {"member headered off", 100},
     {"service", 300},

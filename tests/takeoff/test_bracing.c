@@ -1,4 +1,4 @@
-/* Kickers of an upset beam, counted from the job by hand. */
+/* Kickers of an upset beam, and what holds beam ends, counted from the job by hand. */
 #include "size/made_job.h"
 
 #include "sawbill/takeoff.h"
@@ -45,11 +45,48 @@ static void none_needed(void **state)
     assert_null(find(takeoff, "assembly/kickers/nail kicker"));
 }
 
+/* End 1: two blocks of 14-1/2 in.  End 2: two king studs of 84 in post + 9-1/4 in beam = 93-1/4 in. */
+static void ends_held_by_wood(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "held 1", "blocks");
+    made_set(&made, "beam", "B1", "held 1 of", "DFL2-2X10");
+    made_set(&made, "beam", "B1", "held 2", "king studs");
+    made_set(&made, "beam", "B1", "held 2 of", "SPF-STUD-2X4");
+    const struct takeoff *takeoff = count(&made, "4 ft");
+    const struct takeoff_line *block = find(takeoff, "held/B1/end 1"), *stud = find(takeoff, "held/B1/end 2");
+    assert_int_equal(block->count, 2 * DECIMAL_ONE);
+    assert_int_equal(block->length, 29 * LENGTH_INCH / 2);
+    assert_int_equal(stud->count, 2 * DECIMAL_ONE);
+    assert_int_equal(stud->length, 373 * LENGTH_INCH / 4);
+    assert_int_equal(find(takeoff, "assembly/held ends/hold beam end")->count, 2 * DECIMAL_ONE);
+    /* 2 ends x 0.28 lb */
+    assert_int_equal(find(takeoff, "assembly/held ends/NAIL-16D-COMMON")->count, 56 * DECIMAL_ONE / 100);
+}
+
+/* Two straps with seven nails at each end; their nails are theirs. */
+static void end_held_by_straps(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "held 2", "straps");
+    made_set(&made, "beam", "B1", "held 2 of", "STRAP-16GA-18");
+    const struct takeoff *takeoff = count(&made, "4 ft");
+    assert_int_equal(find(takeoff, "held/B1/end 2")->count, 2 * DECIMAL_ONE);
+    assert_int_equal(find(takeoff, "held/B1/end 2/nails at one end")->count, 14 * DECIMAL_ONE);
+    assert_int_equal(find(takeoff, "assembly/held ends/hold beam end")->count, DECIMAL_ONE);
+    assert_null(find(takeoff, "assembly/held ends/NAIL-16D-COMMON"));
+    assert_null(find(takeoff, "held/B1/end 1"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(kickers, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(none_needed, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(ends_held_by_wood, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(end_held_by_straps, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
