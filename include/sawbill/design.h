@@ -25,7 +25,8 @@ struct combination {
     const char *name;
     double factor[LOAD_SOURCES];
     double cd;
-}; /* cd: NDS 2018 2.3.2, Table 2.3.2 */
+};                                                       /* cd: NDS 2018 2.3.2, Table 2.3.2 */
+int combination_number(const struct combination *combo); /* in ASCE 7 2.4.1: 1 to 4 */
 
 struct check {
     const char *name;        /* "bending" */
@@ -144,6 +145,18 @@ struct footing_design {
     double least_side_in, least_thick_in; /* the least pad that keeps every rule; 0: none does */
     bool passes;
 };
+/* Snow of an area, from the figure of the job to what allowable stress design takes. */
+struct snow_design {
+    const struct area *area;
+    bool on_ground;    /* else the factors are 1 and given, flat and roof the same */
+    bool slope_known;  /* the job says how steep the roof is */
+    double given_psf;  /* as written: pg where it is on the ground */
+    double ce, ct, is; /* ASCE 7 7.3; is stays 1 at strength level, whose map holds it */
+    double flat_psf;   /* 0.7 Ce Ct Is pg */
+    double least_psf;  /* 7.3.4, low slopes; 0: none */
+    double roof_psf;   /* the greater; Cs 1 */
+    double asd_factor, asd_psf;
+};
 struct design {
     struct beam_design *beams;
     size_t beam_count;
@@ -166,6 +179,11 @@ struct design {
     size_t footing_count;
     struct opening_design *openings;
     size_t opening_count;
+    struct snow_design *snow; /* one for each area that says its snow */
+    size_t snow_count;
+    const char *standard; /* of the combinations: "ASCE 7-16" */
+    const struct combination *combinations;
+    size_t combination_count;
 };
 
 /* The member of each beam, in the order of job->beams; member NULL leaves it to the job's own `member` and `plies`. */

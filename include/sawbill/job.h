@@ -218,6 +218,9 @@ struct roof {
         bool none;
         const struct entry *at;
     } braces;
+    struct decimal_value exposure, thermal, importance; /* Ce, Ct, Is of ASCE 7 chapter 7; defaults 1.0 */
+    struct choice_value snow_drifts;                    /* enum yes */
+    struct text_value snow_engineer;                    /* who answers for snow that drifts onto it */
 };
 struct joists {
     struct head head;

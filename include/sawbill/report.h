@@ -41,7 +41,9 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *   format      "sawbill 1"
  *   job         name, number, client, site, date, status, scope [text], exclude [text]
  *   messages    [{class, code, file, line, column, pointer, acknowledged, text}]
- *   design      passes;
+ *   design      passes; standard ("ASCE 7-16"); combinations [{name, number (in 2.4.1), cd}];
+ *               snow [{area, on_ground, given_psf, ce, ct, is, flat_psf, least_psf (0: none), roof_psf, asd_factor,
+ *                 asd_psf}];
  *               members [{id, member, specified, passes (null: an engineer's), unverified,
  *                 checks [{name, clause, combination, at_in, at_text, demand, capacity, unit, ratio, ratio_text,
  *                   governs, note}]}];

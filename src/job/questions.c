@@ -132,6 +132,45 @@ static void ask_about_snow(const struct asking *asking)
     }
 }
 
+static bool snows(const struct quantity_value *snow)
+{
+    return snow->at && snow->quantity.millionths > 0;
+}
+
+/* Where the job first says that snow lies on something that it carries; NULL: nowhere. */
+static const struct place *first_snow(const struct job *job)
+{
+    for (size_t i = 0; i < job->area_count; i++)
+        if (snows(&job->areas[i].snow))
+            return &job->areas[i].snow.at->at;
+    for (size_t i = 0; i < job->load_count; i++)
+        if (snows(&job->loads[i].snow))
+            return &job->loads[i].snow.at->at;
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        if (snows(&job->obstructions[i].snow))
+            return &job->obstructions[i].snow.at->at;
+    return NULL;
+}
+
+/* Q012: drifts and sliding snow come to several times the flat roof's (ASCE 7 7.7 to 7.9): an engineer's figures. */
+static void ask_about_drifts(const struct asking *asking)
+{
+    const struct roof *roof = &asking->job->roof;
+    const struct place *snow = first_snow(asking->job);
+    if (!snow || roof->snow_drifts.choice == NO || roof->snow_engineer.at || unreadable(&roof->snow_drifts))
+        return;
+    const struct place *at = roof->snow_drifts.at    ? &roof->snow_drifts.at->at
+                             : asking->job->has_roof ? &roof->head.at
+                                                     : snow;
+    if (roof->snow_drifts.choice == YES)
+        diag_add(asking->diags, DIAG_Q012, at,
+                 "snow drifts or slides onto this roof; an engineer must say how much: 'snow engineer = NAME, SHEET'");
+    else
+        diag_add(asking->diags, DIAG_Q012, at,
+                 "is there a valley, or a higher roof that snow drifts or slides down from? write in [roof] 'snow "
+                 "drifts = no', or 'snow drifts = yes' with 'snow engineer = NAME, SHEET'");
+}
+
 /* Q006: how each end bears, and for a post which way its wall runs. */
 static void ask_about_ends(const struct asking *asking)
 {
@@ -240,8 +279,8 @@ void questions_ask(struct checker *checker)
 {
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
-        ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_flat_ridge, ask_about_bracing,
-        ask_about_snow,      ask_about_ends,    ask_who_holds,  ask_who_props,        ask_what_is_below,
+        ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_flat_ridge, ask_about_bracing, ask_about_snow,
+        ask_about_drifts,    ask_about_ends,    ask_who_holds,  ask_who_props,        ask_what_is_below,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);

@@ -61,6 +61,52 @@ static void roof_braces_need_beam(const struct ruling *ruling)
         rule_broken(ruling, roof->braces.at, "'braces' needs 'area': the loads that the braces bring down");
 }
 
+/* Factors that turn ground snow into roof snow. */
+static void roof_snow_factors(const struct ruling *ruling)
+{
+    const struct roof *roof = ruling->element;
+    const struct {
+        const char *key;
+        const struct entry *at;
+    } factors[] = {{"exposure factor", roof->exposure.at},
+                   {"thermal factor", roof->thermal.at},
+                   {"importance factor", roof->importance.at}};
+    bool on_ground = false, strength = false;
+    for (size_t i = 0; i < ruling->job->area_count; i++) {
+        const struct area *area = &ruling->job->areas[i];
+        on_ground |= area->snow_is.choice == SNOW_ON_GROUND || (area->snow.at && !area->snow_is.at);
+        strength |= area->snow_level.choice == LEVEL_STRENGTH;
+    }
+    for (size_t i = 0; i < 3; i++)
+        if (factors[i].at && !on_ground)
+            rule_broken(ruling, factors[i].at,
+                        "'%s' turns snow on the ground into snow on the roof, and no area has 'snow is = on the "
+                        "ground'; take it out",
+                        factors[i].key);
+    if (roof->importance.at && on_ground && strength)
+        rule_broken(ruling, roof->importance.at,
+                    "'importance factor' does not go with 'snow level = strength': the map of ASCE 7-22 holds it "
+                    "already");
+}
+
+static void roof_drift_words(const struct ruling *ruling)
+{
+    const struct roof *roof = ruling->element;
+    if (roof->snow_drifts.choice == NO && roof->snow_engineer.at)
+        rule_broken(ruling, roof->snow_engineer.at, "[roof] has a 'snow engineer', but 'snow drifts = no'");
+}
+
+static void area_strength_by_7_16(const struct ruling *ruling)
+{
+    const struct area *area = ruling->element;
+    const struct choice_value *by = &ruling->job->facts.loads_by;
+    if (area->snow_level.choice == LEVEL_STRENGTH && by->at && by->choice == LOADS_ASCE_7_16)
+        rule_broken(ruling, area->snow_level.at,
+                    "%s has snow at strength level, which ASCE 7-16 does not know; write 'loads by = ASCE 7-22' in "
+                    "[job], or 'snow level = allowable'",
+                    ruling->name);
+}
+
 static void joists_places(const struct ruling *ruling)
 {
     const struct joists *joists = ruling->element;
@@ -366,10 +412,13 @@ static void load_dimensions(const struct ruling *ruling)
 
 static const struct rule rules[] = {
     {KIND_AREA, DIAG_K004, area_roof_needs_snow},
+    {KIND_AREA, DIAG_K013, area_strength_by_7_16},
     {KIND_ROOF, DIAG_K017, roof_tie_needs_shape},
     {KIND_ROOF, DIAG_K013, roof_flat_has_no_tie},
     {KIND_ROOF, DIAG_K013, roof_ridge_within},
     {KIND_ROOF, DIAG_K017, roof_braces_need_beam},
+    {KIND_ROOF, DIAG_K013, roof_snow_factors},
+    {KIND_ROOF, DIAG_K013, roof_drift_words},
     {KIND_JOISTS, DIAG_K013, joists_places},
     {KIND_JOISTS, DIAG_K017, joists_need_spacing},
     {KIND_JOISTS, DIAG_K004, joists_need_size},

@@ -145,10 +145,41 @@ static void add_path(struct json *json, cJSON *parent, const struct design *desi
     }
 }
 
+static void add_snow(struct json *json, cJSON *list, const struct snow_design *snow)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "area", head_name(json->arena, KIND_AREA, &snow->area->head));
+    json_bool(json, row, "on_ground", snow->on_ground);
+    json_number(json, row, "given_psf", snow->given_psf, 4);
+    json_number(json, row, "ce", snow->ce, 4);
+    json_number(json, row, "ct", snow->ct, 4);
+    json_number(json, row, "is", snow->is, 4);
+    json_number(json, row, "flat_psf", snow->flat_psf, 4);
+    json_number(json, row, "least_psf", snow->least_psf, 4);
+    json_number(json, row, "roof_psf", snow->roof_psf, 4);
+    json_number(json, row, "asd_factor", snow->asd_factor, 4);
+    json_number(json, row, "asd_psf", snow->asd_psf, 4);
+}
+
+static void add_combination(struct json *json, cJSON *list, const struct combination *combination)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "name", combination->name);
+    json_integer(json, row, "number", combination_number(combination));
+    json_number(json, row, "cd", combination->cd, 2);
+}
+
 void json_design(struct json *json, cJSON *root, const struct design *design)
 {
     cJSON *object = json_object(json, root, "design");
     json_bool(json, object, "passes", design->passes);
+    json_text(json, object, "standard", design->standard);
+    cJSON *combinations = json_array(json, object, "combinations");
+    for (size_t i = 0; i < design->combination_count; i++)
+        add_combination(json, combinations, &design->combinations[i]);
+    cJSON *snow = json_array(json, object, "snow");
+    for (size_t i = 0; i < design->snow_count; i++)
+        add_snow(json, snow, &design->snow[i]);
     cJSON *members = json_array(json, object, "members");
     for (size_t i = 0; i < design->member_count; i++)
         add_member(json, members, design, design->members[i]);

@@ -1,6 +1,8 @@
 /* What the sizing rests on, and what it left out, in words. */
 #include "size.h"
 
+#include <string.h>
+
 #include "sawbill/text.h"
 
 static void say_live(struct sizing *s)
@@ -19,48 +21,30 @@ static void say_live(struct sizing *s)
                  "it is the sum of both, and La of it stands beside it");
 }
 
+/* Each with its edition: 3 and 4 are 3a and 4a in ASCE 7-22. */
+static void say_combinations(struct sizing *s)
+{
+    bool letters = !strcmp(s->design->standard, "ASCE 7-22");
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        int number = combination_number(combo);
+        basis_add(s,
+                  arena_printf(s->arena, "combination %s: %s 2.4.1 no. %d%s, CD %s", combo->name, s->design->standard,
+                               number, letters && number > 2 ? "a" : "", number_text(s->arena, combo->cd, 2)));
+    }
+    if (letters && !s->strength)
+        basis_add(s, "S at allowable level stands for the 0.7 S of ASCE 7-22");
+    basis_add(s, "combinations with wind and earthquake are left out");
+}
+
 static void say_standards(struct sizing *s)
 {
     basis_add(s, "NDS 2018, allowable stress design; dry service inside a heated house: CM = Ct = Ci = 1.0");
-    basis_add(s, s->job->facts.loads_by.choice == LOADS_ASCE_7_22 ? "loads as given by the job, ASCE 7-22"
-                                                                  : "loads as given by the job, ASCE 7-16");
-    struct buffer text = {.arena = s->arena};
-    buffer_printf(&text, "combinations (ASCE 7 2.4.1, without wind, earthquake and uplift):");
-    for (size_t i = 0; i < s->combo_count; i++)
-        buffer_printf(&text, "%s %s (CD %s)", i ? "," : "", s->combo[i].name, number_text(s->arena, s->combo[i].cd, 2));
-    basis_add(s, buffer_text(&text));
+    basis_add(s, arena_printf(s->arena, "loads as given by the job, %s", s->design->standard));
+    say_combinations(s);
     basis_add(s, "every check in every combination; the greatest ratio governs, rounded up in print");
     say_live(s);
     basis_add(s, "a side's share of its joists: half of `run`");
-}
-
-static void say_snow(struct sizing *s, const struct area *area)
-{
-    if (!area->snow.at || area->snow.quantity.millionths == 0)
-        return;
-    const char *psf = number_text(s->arena, quantity_value(area->snow.quantity), 2);
-    const char *chain = "on the roof, taken as it is";
-    if (area->snow_is.choice == SNOW_ON_GROUND)
-        chain = "on the ground; roof = 0.7 Ce Ct Is pg with Ce = Ct = Is = 1.0, slope not used";
-    else if (area->snow_is.choice == SNOW_UNANSWERED)
-        chain = "where it is meant is not answered: taken as on the roof, the heavier reading";
-    const char *level = "allowable level: factor 1.0";
-    if (area->snow_level.choice == LEVEL_STRENGTH)
-        level = "strength level: 0.7 S in the combinations";
-    else if (area->snow_level.choice == LEVEL_UNANSWERED)
-        level = "its level is not answered: factor 1.0, the heavier reading";
-    basis_add(s, arena_printf(s->arena, "snow of %s: %s psf %s; %s; no drift, no unbalanced snow",
-                              head_name(s->arena, KIND_AREA, &area->head), psf, chain, level));
-}
-
-static void say_loads(struct sizing *s)
-{
-    for (size_t i = 0; i < s->job->area_count; i++)
-        say_snow(s, &s->job->areas[i]);
-    for (size_t i = 0; i < s->job->load_count; i++)
-        if (s->job->loads[i].snow.at)
-            basis_add(s, s->strength ? "snow given by a load itself: at strength level, as that of the areas"
-                                     : "snow given by a load itself: at allowable level");
 }
 
 static void say_values(struct sizing *s, const struct member *member)
@@ -136,7 +120,7 @@ void basis_write(struct sizing *s)
 {
     const struct design *design = s->design;
     say_standards(s);
-    say_loads(s);
+    snow_write(s);
     for (size_t i = 0; i < design->beam_count; i++) {
         say_beam(s, &design->beams[i]);
         list_unchecked(s, &design->beams[i]);

@@ -36,6 +36,13 @@ const struct combination *combinations(bool strength, bool attic, size_t *count)
     return strength ? strength_snow : plain_snow;
 }
 
+int combination_number(const struct combination *combo)
+{
+    bool roof = combo->factor[LOAD_ROOF_LIVE] > 0 || combo->factor[LOAD_SNOW] > 0;
+    bool live = combo->factor[LOAD_LIVE] > 0 || combo->factor[LOAD_ATTIC] > 0;
+    return roof ? live ? 4 : 3 : live ? 2 : 1;
+}
+
 double combined(const struct combination *combo, const struct loads *loads)
 {
     double sum = 0;

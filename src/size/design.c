@@ -48,6 +48,13 @@ static bool has_attic(const struct job *job)
     return false;
 }
 
+/* Snow at strength level is of ASCE 7-22, whatever stands in for an edition that the job does not name. */
+static const char *standard_of(const struct job *job, bool strength)
+{
+    bool by_7_22 = job->facts.loads_by.choice == LOADS_ASCE_7_22 || strength;
+    return by_7_22 ? "ASCE 7-22" : "ASCE 7-16";
+}
+
 static void allocate(struct sizing *s)
 {
     const struct job *job = s->job;
@@ -110,6 +117,10 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     s.strength = strength_snow(job);
     s.combo = combinations(s.strength, has_attic(job), &s.combo_count);
     allocate(&s);
+    s.design->combinations = s.combo;
+    s.design->combination_count = s.combo_count;
+    s.design->standard = standard_of(job, s.strength);
+    snow_resolve(&s);
     link_joists(&s);
     openings_resolve(&s);
     joist_shares(&s);

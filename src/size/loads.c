@@ -3,29 +3,9 @@
 
 #include <math.h>
 
-/* ASCE 7 flat roof snow of ground snow: 0.7 Ce Ct Is, all three 1.0. */
-static const double roof_of_ground_snow = 0.7;
-
 const struct area *area_of(const struct job *job, const struct ref_value *ref)
 {
     return ref->at && ref->kind == KIND_AREA && ref->index < job->area_count ? &job->areas[ref->index] : NULL;
-}
-
-static bool is_strength(const struct area *area)
-{
-    return area->snow_level.choice == LEVEL_STRENGTH;
-}
-
-/* Snow as the combinations of this job take it.  Unanswered questions are read the heavier way: on the roof (not
- * lessened to it) and allowable (not lessened by 0.7); the job has asked. */
-static double snow_psf(const struct sizing *s, const struct area *area)
-{
-    double psf = quantity_value(area->snow.quantity);
-    if (area->snow_is.choice == SNOW_ON_GROUND)
-        psf *= roof_of_ground_snow;
-    if (s->strength && !is_strength(area))
-        psf /= 0.7; /* the combinations multiply by 0.7 what is at strength level: this is not */
-    return psf;
 }
 
 static enum load_source source_of(const struct area *area)

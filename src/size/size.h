@@ -62,6 +62,12 @@ void stack_fill(struct sizing *s, size_t beam);
 /* Faults of places, once the beam is laid out. */
 void stack_check(struct sizing *s, size_t beam);
 
+/* snow.c */
+struct snow_design snow_of(const struct job *job, const struct area *area);
+double snow_psf(const struct sizing *s, const struct area *area); /* as the combinations of this job take it */
+void snow_resolve(struct sizing *s);
+void snow_write(struct sizing *s);
+
 struct loads obstruction_lb(const struct sizing *s, const struct obstruction *it); /* what it brings */
 
 /* obstructions.c: members in the way, once the beams are sized; whether all that land hold */

@@ -9,35 +9,35 @@ static void faults_name_the_line(void **state){
     static const struct edit edits[] =
         {WITH("set beam B1 member = DFL2-2X12\nset BEAM b1 plies = 4\nset bid overhead = 15 %\n"), ""},
     WITH(""),
-    "job.ini:103:1: stop[K004]: [alternate sawn] needs 'set KIND ID KEY': a value put in the place of "
+    "job.ini:104:1: stop[K004]: [alternate sawn] needs 'set KIND ID KEY': a value put in the place of "
     "the job's own; write 'set KIND ID KEY = DFL2-2X10'\n"},
     WITH("set beem B1 member = X\n"),
-    "job.ini:105:1: stop[K001]: unknown kind 'beem' in 'set beem B1 member'; did you mean 'beam'?\n"
+    "job.ini:106:1: stop[K001]: unknown kind 'beem' in 'set beem B1 member'; did you mean 'beam'?\n"
 }
 , WITH("set beam B11 member = X\n"),
-    "job.ini:105:1: stop[K011]: 'set beam B11 member' names no beam of this job; did you mean 'B1'?\n"
+    "job.ini:106:1: stop[K011]: 'set beam B11 member' names no beam of this job; did you mean 'B1'?\n"
 }
 , WITH("set beam B1 membre = X\n"),
-    "job.ini:105:1: stop[K002]: unknown key 'membre' of beam B1 in 'set beam B1 membre'; did you mean 'member'?\n"
+    "job.ini:106:1: stop[K002]: unknown key 'membre' of beam B1 in 'set beam B1 membre'; did you mean 'member'?\n"
 }
-, WITH("set alternate sawn what = X\n"), "job.ini:105:1: stop[K013]: an alternate cannot set another alternate\n"
+, WITH("set alternate sawn what = X\n"), "job.ini:106:1: stop[K013]: an alternate cannot set another alternate\n"
 }
 , WITH("set beam B1 clear span = 11\n"),
-    "job.ini:105:26: stop[K008]: '11' for 'clear span' needs a unit: 11 ft or 11 in\n"
+    "job.ini:106:26: stop[K008]: '11' for 'clear span' needs a unit: 11 ft or 11 in\n"
 }
 , WITH("set beam B1 joists A = joists eats\n"),
-    "job.ini:105:24: stop[K011]: 'joists eats' for 'joists A' is not in this job; did you mean 'joists east'?\n"
+    "job.ini:106:24: stop[K011]: 'joists eats' for 'joists A' is not in this job; did you mean 'joists east'?\n"
 }
 , WITH("set beam B1 choose = yes\n"),
-    "job.ini:103:1: stop[K013]: with this alternate, line 47: [beam B1] has 'choose = yes' and a member; keep one "
+    "job.ini:104:1: stop[K013]: with this alternate, line 48: [beam B1] has 'choose = yes' and a member; keep one "
     "of them\n"
 }
 , WITH("set wall W1 bracing = unknown\n"),
-    "job.ini:105:23: ask[Q004]: does [wall W1] brace the house? write 'bracing = no', or 'bracing = yes' with "
+    "job.ini:106:23: ask[Q004]: does [wall W1] brace the house? write 'bracing = no', or 'bracing = yes' with "
     "'bracing engineer = NAME, SHEET'\n"
 }
 , WITH("set beam B1 plies = 4\nset beam B1 plies = 5\n"),
-    "job.ini:106:1: stop[K003]: 'set beam B1 plies' stands twice in [alternate sawn]; the first is on line 105, keep "
+    "job.ini:107:1: stop[K003]: 'set beam B1 plies' stands twice in [alternate sawn]; the first is on line 106, keep "
     "one\n"
 }
 ,
@@ -63,7 +63,7 @@ static void settings_are_put_in(void **state)
     struct job *other = job_check(*state, "job.ini", &entries, &diags);
     assert_int_equal(diags.count, 0);
     assert_string_equal(other->beams[0].member.text, "DFL2-2X12");
-    assert_int_equal(other->beams[0].member.at->at.line, 105);
+    assert_int_equal(other->beams[0].member.at->at.line, 106);
     assert_true(other->beams[0].stagger.length == 6 * LENGTH_INCH);
     assert_string_equal(other->beams[1].member.text, "DFL2-2X10");
     assert_string_equal(job->beams[0].member.text, "LVL-9.5");

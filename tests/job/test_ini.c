@@ -178,7 +178,7 @@ static void broken_form_asks_nothing(void **state)
     (void)read_text(*state, "job.ini", text, strlen(text), &diags);
     assert_string_equal(
         messages(*state, &diags),
-        "job.ini:53:1: stop[F005]: no '=' in this line; write 'key = value', and start a comment with ';'\n");
+        "job.ini:54:1: stop[F005]: no '=' in this line; write 'key = value', and start a comment with ';'\n");
 }
 
 int main(void)

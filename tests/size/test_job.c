@@ -174,7 +174,8 @@ static void snow_levels(void **state)
     made_set(&made, "area", "top", "snow is", "on the ground");
     made_size(&made);
     assert_near(made_check(&made, "beam B1, end 1", "bearing of the beam")->demand, 69.4, 0.1);
-    assert_true(made_lists(made.design->basis, made.design->basis_count, "0.7 Ce Ct Is"));
+    assert_true(
+        made_lists(made.design->basis, made.design->basis_count, "pg 30 psf x 0.7 x Ce 1 x Ct 1 x Is 1 = 21 psf"));
 }
 
 /* Not answered: asked, and the heavier reading taken. */
