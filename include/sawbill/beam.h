@@ -69,6 +69,9 @@ struct beam_envelope {
  * stand.  False as spans_solve, or with more sections than SPANS_PATTERN_MOST. */
 bool spans_envelope(struct arena *arena, const struct beam_spans *spans, const bool patterned[LOAD_SOURCES],
                     struct beam_envelope *out);
+/* The greatest sizes, without sign, at each of some places, of all those patterns. */
+bool spans_envelope_at(struct arena *arena, const struct beam_spans *spans, const bool patterned[LOAD_SOURCES],
+                       const double *place, size_t places, struct beam_at *worst);
 
 /* A simple span: two supports, at 0 and span_in. */
 struct beam_result {

@@ -99,6 +99,15 @@ struct opening_design {
     size_t interrupted; /* joists that stop at it */
     bool passes;
 };
+/* A support between the ends of a beam.  Live loads stand on any set of spans: lb is the most of each source, least_lb
+ * the least (negative: it lifts), full_lb with all spans loaded.  Together the most are more than all loads. */
+struct inner_design {
+    const struct beam_inner *inner;
+    length_t bearing; /* along the beam, its middle at inner->on.at_length */
+    bool spliced;     /* all plies are cut over its middle */
+    struct loads lb, least_lb, full_lb;
+    struct loads piece_lb[2]; /* what bears left and right of a splice, each on its half */
+};
 struct beam_design {
     const struct beam *beam;
     const struct member *member; /* NULL: none chosen */
@@ -106,7 +115,7 @@ struct beam_design {
     length_t width, cut_length; /* of the ply: bearing + clear span + bearing, less what a hanger takes */
     length_t bearing[2];
     double design_span_in, weight_plf;
-    struct loads end_lb[2]; /* reactions at end 1 and end 2 */
+    struct loads end_lb[2]; /* reactions at end 1 and end 2: with inner supports the most of any set of loaded spans */
     const struct hanger *end_hanger[2];
     const struct joist_design *side[2];
     bool passes;
@@ -116,6 +125,11 @@ struct beam_design {
     const char *held[2];         /* what keeps each end from rolling over; NULL: not known */
     const struct member *held_wood[2];
     const struct hanger *held_strap[2];
+    struct inner_design *inner; /* from end 1 on; BEAM_INNER_MOST at most */
+    size_t inner_count;
+    struct loads end_least_lb[2], end_full_lb[2]; /* as of inner supports */
+    length_t *piece; /* what each ply is cut into, from splice to splice; none: one piece of cut_length */
+    size_t piece_count;
 };
 struct post_design {
     const struct post *post;
@@ -194,6 +208,10 @@ struct selection {
 
 struct design *size_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                         const struct selection *selection, struct diags *diags);
+
+/* The lengths that each ply of a beam is made of, from end 1 on: one, or those from splice to splice. */
+size_t beam_pieces(const struct beam_design *design);
+length_t beam_piece(const struct beam_design *design, size_t index);
 
 /* Beams in load-path order: one that hangs on another comes before it. Returns indices into job->beams. */
 size_t *beam_order(struct arena *arena, const struct job *job);

@@ -246,6 +246,17 @@ struct beam_end {
     length_t at_length;
     const struct entry *at;
 };
+/* A support between the ends, "inner": a post, or a wall's plate. */
+enum { BEAM_INNER_MOST = 4 };
+struct beam_inner {
+    struct beam_end on; /* at_length: its middle, from end 1 of this beam's wood */
+    enum wall_way way;  /* of the wall with the post */
+    length_t bearing;   /* along the beam; 0: not written */
+};
+struct beam_inners {
+    struct beam_inner *item;
+    size_t count;
+};
 struct beam {
     struct head head;
     struct choice_value status, set, choose, each_face;
@@ -273,8 +284,11 @@ struct beam {
     struct choice_value held[2];                   /* "held 1": enum end_held, what keeps the end from rolling over */
     struct text_value held_of[2];                  /* "held 1 of": catalog code of the blocks, studs or straps */
     struct choice_value raised;                    /* enum beam_raised; default ply by ply */
-    struct length_value room_beyond[2]; /* past the face of the support, in line, that the beam can slide into */
-    struct length_value head_room;      /* floor to the top of what is opened for the beam */
+    struct length_value room_beyond[2];   /* past the face of the support, in line, that the beam can slide into */
+    struct length_value head_room;        /* floor to the top of what is opened for the beam */
+    struct beam_inners inner;             /* supports between its ends, from end 1 on */
+    struct lengths_value splices;         /* all plies cut there, each over the middle of an inner support */
+    struct text_value hold_down_engineer; /* who answers for supports that it lifts off */
 };
 struct load {
     struct head head;

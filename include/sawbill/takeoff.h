@@ -38,7 +38,7 @@ struct way_in {
 /* Raising one new beam. */
 struct raising {
     const struct beam_design *design;
-    double ply_lb, beam_lb;
+    double ply_lb, beam_lb;     /* ply: its longest piece where it is spliced */
     bool whole;                 /* raised in one piece; else ply by ply */
     double lifted_lb, share_lb; /* the heaviest lift, and what one person takes of it */
     int people, crew;           /* needed, and of the job's `hands` */

@@ -165,7 +165,8 @@ static void read_entry(struct checker *checker, enum kind kind, void *element, s
         report_key(checker, kind, element, entry);
         return;
     }
-    const struct entry *before = row->type == TYPE_TEXTS ? NULL : key_before(checker->entries, section, number);
+    const struct entry *before =
+        row->type == TYPE_TEXTS || row->type == TYPE_INNER ? NULL : key_before(checker->entries, section, number);
     if (before) {
         diag_add(checker->diags, DIAG_K003, &entry->key_at,
                  "'%s' stands twice in %s; the first is on line %d, keep one", entry->key_as, where,

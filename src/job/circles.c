@@ -2,7 +2,7 @@
 
 #include "job_internal.h"
 
-enum { DOWN_MOST = 2 };
+enum { DOWN_MOST = 2 + BEAM_INNER_MOST };
 enum mark { UNSEEN, OPEN, DONE };
 struct node {
     enum kind kind;
@@ -22,13 +22,21 @@ static size_t add_down(const struct ref_value *ref, const struct ref_value *down
     return count;
 }
 
+static size_t go_down_inner(const struct beam *beam, const struct ref_value *down[DOWN_MOST], size_t count)
+{
+    for (size_t i = 0; i < beam->inner.count && count < DOWN_MOST; i++)
+        count = add_down(&beam->inner.item[i].on.ref, down, count);
+    return count;
+}
+
 /* What a node stands or hangs on. */
 static size_t go_down(const struct job *job, struct node node, const struct ref_value *down[DOWN_MOST])
 {
     switch (node.kind) {
     case KIND_BEAM:
-        return add_down(&job->beams[node.index].end_[1].ref, down,
-                        add_down(&job->beams[node.index].end_[0].ref, down, 0));
+        return go_down_inner(&job->beams[node.index], down,
+                             add_down(&job->beams[node.index].end_[1].ref, down,
+                                      add_down(&job->beams[node.index].end_[0].ref, down, 0)));
     case KIND_POST:
         return add_down(&job->posts[node.index].stands_on, down, 0);
     case KIND_BLOCK:

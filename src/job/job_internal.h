@@ -18,14 +18,15 @@ enum key_type {
     TYPE_DATE,
     TYPE_CHOICE,
     TYPE_CHOICES, /* a list of them */
-    TYPE_PITCH,  /* 6/12 */
-    TYPE_LIMIT,  /* L/360 */
-    TYPE_REF,    /* kind id */
-    TYPE_REFS,   /* a list of references, or nothing */
-    TYPE_STANDS, /* a reference, or words of what is known */
-    TYPE_END,    /* what a beam end bears on */
-    TYPE_BRACES, /* none, or places with the roof area each carries */
-    TYPE_SET     /* an alternate's `set KIND ID KEY` */
+    TYPE_PITCH,   /* 6/12 */
+    TYPE_LIMIT,   /* L/360 */
+    TYPE_REF,     /* kind id */
+    TYPE_REFS,    /* a list of references, or nothing */
+    TYPE_STANDS,  /* a reference, or words of what is known */
+    TYPE_END,     /* what a beam end bears on */
+    TYPE_INNER,   /* a support between the ends, with its place; the key may repeat */
+    TYPE_BRACES,  /* none, or places with the roof area each carries */
+    TYPE_SET      /* an alternate's `set KIND ID KEY` */
 };
 
 /* Bit of a dimension in key_row.dims. */
@@ -150,6 +151,13 @@ bool ref_read(struct checker *checker, const struct key_row *row, const char *te
               struct ref_value *out);
 /* What the row may name that is spelt nearly so, or NULL. */
 const char *ref_near(struct checker *checker, const struct key_row *row, const char *text);
+/* inner.c: a support between the ends, put behind those before it. */
+void inner_read(struct checker *checker, const struct key_row *row, const struct entry *entry, struct beam_inners *out);
+/* refs.c: a place from end 1 of a beam, the part `text` of the entry; false after a fault. */
+bool place_read(struct checker *checker, const struct key_row *row, const struct entry *entry, const char *text,
+                const char *example, length_t *out);
+/* What stands before the last " at " of a value; *place: what follows it, or NULL. */
+char *before_place(struct arena *arena, const char *value, const char **place);
 void end_read(struct checker *checker, const struct key_row *row, const struct entry *entry, struct beam_end *out);
 /* A reference that was written and found. */
 bool ref_found(const struct ref_value *ref);

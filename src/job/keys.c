@@ -155,6 +155,7 @@ const char *type_word(enum key_type type)
                                        "list of references, or nothing",
                                        "reference, or words",
                                        "beam end",
+                                       "support with its place",
                                        "list of places with areas, or none",
                                        "the value that the key takes"};
     return word[type];
@@ -190,7 +191,7 @@ struct key_info key_info(size_t index)
                              .help = row->help,
                              .example = row->example,
                              .required = row->required,
-                             .repeats = row->type == TYPE_TEXTS || row->type == TYPE_SET,
+                             .repeats = row->type == TYPE_TEXTS || row->type == TYPE_INNER || row->type == TYPE_SET,
                              .choices = row->of ? row->of->word : NULL,
                              .choice_count = row->of ? row->of->count : 0,
                              .refers = or_empty(row->refers)};

@@ -192,6 +192,19 @@ static void ask_about_ends(const struct asking *asking)
     }
 }
 
+static void ask_about_inner(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->beam_count; i++)
+        for (size_t k = 0; k < asking->job->beams[i].inner.count; k++) {
+            const struct beam_inner *inner = &asking->job->beams[i].inner.item[k];
+            if (inner->on.kind == END_POST && inner->way == WAY_UNANSWERED)
+                diag_add(asking->diags, DIAG_Q006, &inner->on.at->at,
+                         "does the wall with the post at inner support %zu of [beam %s] run in line with the beam or "
+                         "across it? write 'inner = %s, wall in line' or ', wall across'",
+                         k + 1, asking->job->beams[i].head.id, inner->on.at->value);
+        }
+}
+
 static bool shore_holds(const struct job *job, enum kind kind, size_t index)
 {
     for (size_t i = 0; i < job->shore_count; i++)
@@ -279,8 +292,9 @@ void questions_ask(struct checker *checker)
 {
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
-        ask_repair_drawings, ask_what_is_above, ask_about_ties, ask_about_flat_ridge, ask_about_bracing, ask_about_snow,
-        ask_about_drifts,    ask_about_ends,    ask_who_holds,  ask_who_props,        ask_what_is_below,
+        ask_repair_drawings, ask_what_is_above, ask_about_ties,   ask_about_flat_ridge,
+        ask_about_bracing,   ask_about_snow,    ask_about_drifts, ask_about_ends,
+        ask_about_inner,     ask_who_holds,     ask_who_props,    ask_what_is_below,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);

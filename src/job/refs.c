@@ -132,32 +132,48 @@ bool ref_read(struct checker *checker, const struct key_row *row, const char *te
     return true;
 }
 
+char *before_place(struct arena *arena, const char *value, const char **place)
+{
+    const char *at = NULL;
+    for (const char *next = strstr(value, " at "); next; next = strstr(next + 1, " at "))
+        at = next;
+    *place = at ? text_trim(arena, at + 4) : NULL;
+    return arena_strndup(arena, value, at ? (size_t)(at - value) : strlen(value));
+}
+
+bool place_read(struct checker *checker, const struct key_row *row, const struct entry *entry, const char *text,
+                const char *example, length_t *out)
+{
+    const char *why = NULL;
+    if (number_alone(text) && strcmp(text, "0") != 0)
+        diag_add(checker->diags, DIAG_K008, &entry->at, "'%s' for '%s' needs a unit: %s", text, row->key,
+                 with_units(checker->arena, text, "ft, in"));
+    else if (!length_parse(text, out, &why))
+        diag_add(checker->diags, DIAG_K007, &entry->at, "'%s' for '%s' cannot be read: %s; write it like '%s'",
+                 entry->value, row->key, why, example);
+    else if (*out < 0)
+        diag_add(checker->diags, DIAG_K009, &entry->at, "'%s' for '%s' is not possible; places count from end 1", text,
+                 row->key);
+    else
+        return true;
+    return false;
+}
+
 /* "beam B2 at 6 ft 2 in" */
 static void end_on_beam(struct checker *checker, const struct key_row *row, const struct entry *entry,
                         struct beam_end *out)
 {
-    const char *at = NULL;
-    for (const char *next = strstr(entry->value, " at "); next; next = strstr(next + 1, " at "))
-        at = next;
+    const char *place = NULL;
+    char *beam = before_place(checker->arena, entry->value, &place);
     out->kind = END_BEAM;
-    char *beam = arena_strndup(checker->arena, entry->value, at ? (size_t)(at - entry->value) : strlen(entry->value));
     if (!ref_read(checker, row, beam, entry, &out->ref))
         return;
-    const char *why = NULL;
-    const char *length = at ? text_trim(checker->arena, at + 4) : "";
-    if (!at)
+    if (!place)
         diag_add(checker->diags, DIAG_K017, &entry->at,
                  "'%s' for '%s' does not say where; write '%s at LENGTH', from end 1 of that beam", entry->value,
                  row->key, entry->value);
-    else if (number_alone(length) && strcmp(length, "0") != 0)
-        diag_add(checker->diags, DIAG_K008, &entry->at, "'%s' for '%s' needs a unit: %s", length, row->key,
-                 with_units(checker->arena, length, "ft, in"));
-    else if (!length_parse(length, &out->at_length, &why))
-        diag_add(checker->diags, DIAG_K007, &entry->at, "'%s' for '%s' cannot be read: %s; write it like '%s'",
-                 entry->value, row->key, why, "beam B2 at 6 ft 2 in");
-    else if (out->at_length < 0)
-        diag_add(checker->diags, DIAG_K009, &entry->at, "'%s' for '%s' is not possible; places count from end 1",
-                 length, row->key);
+    else
+        (void)place_read(checker, row, entry, place, "beam B2 at 6 ft 2 in", &out->at_length); /* it reports */
 }
 
 void end_read(struct checker *checker, const struct key_row *row, const struct entry *entry, struct beam_end *out)

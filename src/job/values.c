@@ -384,6 +384,11 @@ static void take_end(const struct take *take, void *field)
     end_read(take->checker, take->row, take->entry, field);
 }
 
+static void take_inner(const struct take *take, void *field)
+{
+    inner_read(take->checker, take->row, take->entry, field);
+}
+
 /* "4 ft carrying 96 sq ft, 12 ft carrying 96 sq ft" */
 static void take_braces(const struct take *take, void *field)
 {
@@ -448,7 +453,7 @@ static void take_value(const struct take *take, void *element)
         [TYPE_PERCENT] = take_percent, [TYPE_DECIMAL] = take_decimal,   [TYPE_COUNT] = take_count,
         [TYPE_DATE] = take_date,       [TYPE_CHOICE] = take_choice,     [TYPE_PITCH] = take_pitch,
         [TYPE_LIMIT] = take_limit,     [TYPE_REF] = take_ref,           [TYPE_REFS] = take_refs,
-        [TYPE_END] = take_end,         [TYPE_CHOICES] = take_choices,
+        [TYPE_END] = take_end,         [TYPE_CHOICES] = take_choices,   [TYPE_INNER] = take_inner,
     };
     switch (take->row->type) {
     case TYPE_BRACES: /* into the roof as a whole: its braces have a struct of their own */

@@ -104,9 +104,12 @@ static void add_beams(struct client *c)
         const struct beam_design *beam = &design->beams[i];
         if (!beam->member || beam->beam->status.choice == NE_EXISTING)
             continue;
-        line(c, arena_printf(a, "New %s beam: %s, %s long; ceiling opened along it: about %d sq ft",
+        const char *over = beam->inner_count == 0   ? ""
+                           : beam->inner_count == 1 ? " over one more support between its ends"
+                                                    : " over more supports between its ends";
+        line(c, arena_printf(a, "New %s beam: %s, %s long%s; ceiling opened along it: about %d sq ft",
                              choice_name("beam", "set", beam->beam->set.choice), built_of(a, beam->plies, beam->member),
-                             length_tape(a, beam->cut_length), ceiling_sqft(beam)));
+                             length_tape(a, beam->cut_length), over, ceiling_sqft(beam)));
     }
 }
 

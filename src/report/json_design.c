@@ -37,6 +37,25 @@ static void add_member(struct json *json, cJSON *list, const struct design *desi
         add_check(json, list_of_checks, &checks->check[i]);
 }
 
+static void add_inner(struct json *json, cJSON *parent, const struct beam_design *beam)
+{
+    cJSON *pieces = json_array(json, parent, "ply_pieces_in");
+    for (size_t i = 0; i < beam_pieces(beam); i++)
+        json_number(json, pieces, NULL, length_inches(beam_piece(beam, i)), 6);
+    cJSON *list = json_array(json, parent, "inner_supports");
+    for (size_t i = 0; i < beam->inner_count; i++) {
+        const struct inner_design *inner = &beam->inner[i];
+        cJSON *row = json_object(json, list, NULL);
+        json_text(json, row, "post", inner->inner->on.kind == END_POST ? inner->inner->on.ref.id : NULL);
+        json_place(json, row, length_inches(inner->inner->on.at_length));
+        json_length(json, row, "bearing", inner->bearing);
+        json_bool(json, row, "spliced", inner->spliced);
+        json_loads(json, row, "lb", &inner->lb);
+        json_loads(json, row, "lb_least", &inner->least_lb);
+        json_loads(json, row, "lb_all_spans", &inner->full_lb);
+    }
+}
+
 static void add_beam(struct json *json, cJSON *list, const struct beam_design *beam)
 {
     cJSON *row = json_object(json, list, NULL);
@@ -56,8 +75,11 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
         json_length(json, end, "bearing", beam->bearing[i]);
         json_loads(json, end, "lb", &beam->end_lb[i]);
         json_text(json, end, "held_by", beam->held[i]);
+        json_loads(json, end, "lb_least", &beam->end_least_lb[i]);
+        json_loads(json, end, "lb_all_spans", &beam->end_full_lb[i]);
         json_text(json, end, "hanger", beam->end_hanger[i] ? beam->end_hanger[i]->code : NULL);
     }
+    add_inner(json, row, beam);
 }
 
 static void add_joists(struct json *json, cJSON *list, const struct joist_design *joists)

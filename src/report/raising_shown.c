@@ -18,9 +18,10 @@ static const char *shrinks(struct arena *arena, const struct raising *raising)
 char *raising_text(struct arena *arena, const struct raising *raising)
 {
     return arena_printf(arena,
-                        "%s: a ply weighs %s lb, the beam %s lb; raised %s it takes %d people at %s lb each (common "
+                        "%s: %s weighs %s lb, the beam %s lb; raised %s it takes %d people at %s lb each (common "
                         "practice), and the crew has %d%s; %s",
                         head_name(arena, KIND_BEAM, &raising->design->beam->head),
+                        beam_pieces(raising->design) > 1 ? "the longest piece of a ply" : "a ply",
                         number_text(arena, raising->ply_lb, 0), number_text(arena, raising->beam_lb, 0),
                         raising->whole ? "whole" : "ply by ply", raising->people,
                         number_text(arena, raising->share_lb, 0), raising->crew,

@@ -84,8 +84,11 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
 {
     const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
     say_values(s, bd->member);
-    basis_add(s, arena_printf(s->arena, "%s: design span %s, center to center of its bearings", name,
-                              length_tape(s->arena, length_from_inches(bd->design_span_in))));
+    if (bd->inner_count > 0)
+        inner_say(s, bd, name);
+    else
+        basis_add(s, arena_printf(s->arena, "%s: design span %s, center to center of its bearings", name,
+                                  length_tape(s->arena, length_from_inches(bd->design_span_in))));
     if (needs_hangers(bd->beam))
         basis_add(s, arena_printf(s->arena, "%s: V reduction: none, side-loaded (NDS 2018 3.4.3.1 not used)", name));
     decimal_t cr = bd->beam->repetitive_factor.decimal;
@@ -103,6 +106,8 @@ static void list_unchecked(struct sizing *s, const struct beam_design *bd)
                                       "not checked: the fasteners between the plies of %s: the job names none that "
                                       "fasteners.csv has",
                                       name));
+    if (bd->inner_count > 0)
+        unchecked_add(s, arena_printf(s->arena, "not checked: %s held against rolling over its inner supports", name));
 }
 
 static void list_walls(struct sizing *s)

@@ -33,13 +33,13 @@ static struct wood_piece piece(const struct beam_design *bd)
     return piece_of(bd->member, bd->plies);
 }
 
-/* The next joist after x that holds the top edge, from either side; else the end of the wood. */
-static double next_brace(const struct beam_design *bd, double x)
+/* The next joist after x that holds the top edge, from either side or of one field; else `end`. */
+static double next_brace(const struct beam_design *bd, double x, double end, const struct joist_design *only)
 {
-    double next = length_inches(bd->cut_length);
+    double next = end;
     for (int side = 0; side < 2; side++) {
         const struct joist_design *jd = bd->side[side];
-        for (size_t i = 0; jd && i < jd->brace_count; i++) {
+        for (size_t i = 0; jd && (!only || jd == only) && i < jd->brace_count; i++) {
             double at = length_inches(jd->brace[i]);
             if (at > x && at < next)
                 next = at;
@@ -48,19 +48,24 @@ static double next_brace(const struct beam_design *bd, double x)
     return next;
 }
 
-/* Distance between points that hold the compression edge: joists hung flush or lying on top; at an
- * upset beam only its kickers. */
-static double unbraced_length(const struct beam_design *bd)
+/* Joists hung flush or lying on top hold it; at an upset beam only its kickers, which come after its joists. */
+double beam_unbraced(const struct beam_design *bd, double from, double to, const struct joist_design *only)
 {
     if (bd->beam->set.choice == SET_UPSET)
-        return bd->kickers > 0 ? bd->kicker_spacing_in : bd->design_span_in;
-    double widest = 0, end = length_inches(bd->cut_length);
-    for (double x = 0; x < end;) {
-        double next = next_brace(bd, x);
+        return bd->kickers > 0 && !only ? fmin(bd->kicker_spacing_in, to - from) : to - from;
+    double widest = 0;
+    for (double x = from; x < to;) {
+        double next = next_brace(bd, x, to, only);
         widest = fmax(widest, next - x);
         x = next;
     }
-    return fmin(widest, bd->design_span_in);
+    return widest;
+}
+
+/* Of a beam between two supports. */
+static double unbraced_length(const struct beam_design *bd)
+{
+    return fmin(beam_unbraced(bd, 0, length_inches(bd->cut_length), NULL), bd->design_span_in);
 }
 
 static enum wood_loading loading_of(const struct beam_case *at, double lu)
@@ -73,8 +78,8 @@ static enum wood_loading loading_of(const struct beam_case *at, double lu)
     return LE_SPAN_UNIFORM;
 }
 
-static const char *bending_note(struct sizing *s, const struct beam_design *bd, const struct wood_bending *bending,
-                                double lu, double cd)
+const char *bending_note(struct sizing *s, const struct beam_design *bd, const struct wood_bending *bending, double lu,
+                         double cd)
 {
     struct buffer text = {.arena = s->arena};
     buffer_printf(&text, "CD %s, CF %s, Cr %s", number_text(s->arena, cd, 2), number_text(s->arena, bending->cf, 3),
@@ -137,7 +142,7 @@ static double sag_in(const struct beam_design *bd, const struct beam_result *res
     return result->sag.value / (modulus_of(bd) * wood_inertia(&wood));
 }
 
-static int limit_or(const struct count_value *limit, int otherwise)
+int limit_or(const struct count_value *limit, int otherwise)
 {
     return limit->count > 0 ? limit->count : otherwise;
 }
@@ -161,10 +166,15 @@ static bool is_green(const struct member *member)
     return member->moisture && name_same(member->moisture, "green");
 }
 
+double beam_creep(const struct beam_design *bd)
+{
+    return wood_kcr(is_green(bd->member));
+}
+
 static struct check total_deflection(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                                      const struct combination *combo)
 {
-    double factor[LOAD_SOURCES], creep = wood_kcr(is_green(bd->member));
+    double factor[LOAD_SOURCES], creep = beam_creep(bd);
     memcpy(factor, combo->factor, sizeof factor);
     factor[LOAD_DEAD] *= creep;
     struct beam_result result = beam_solve(at->span_in, at->load, at->count, factor);
@@ -175,10 +185,30 @@ static struct check total_deflection(struct sizing *s, const struct beam_design 
     return check;
 }
 
-static void keep_in(struct check *worst, struct check next, const struct combination *combo)
+void keep_in(struct check *worst, struct check next, const struct combination *combo)
 {
     next.combination = combo->name;
     check_worse(worst, next);
+}
+
+static void one_span_checks(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                            struct member_checks *checks)
+{
+    struct check bending = {0}, shear = {0}, live = {0}, total = {0};
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        if (!combo_applies(combo, &at->present))
+            continue;
+        struct beam_result result = beam_solve(at->span_in, at->load, at->count, combo->factor);
+        keep_in(&bending, bending_check(s, bd, at, combo, &result), combo);
+        keep_in(&shear, shear_check(bd, at, combo, &result), combo);
+        keep_in(&live, live_deflection(s, bd, at, combo), combo);
+        keep_in(&total, total_deflection(s, bd, at, combo), combo);
+    }
+    checks_add(s, checks, bending);
+    checks_add(s, checks, shear);
+    checks_add(s, checks, live);
+    checks_add(s, checks, total);
 }
 
 bool beam_member_check(struct sizing *s, size_t index)
@@ -189,21 +219,10 @@ bool beam_member_check(struct sizing *s, size_t index)
     checks->specified = bd->beam->specified_by.at != NULL;
     checks->unverified = !bd->member->values->seen;
     struct beam_case at = beam_case_of(s, index);
-    struct check bending = {0}, shear = {0}, live = {0}, total = {0};
-    for (size_t i = 0; i < s->combo_count; i++) {
-        const struct combination *combo = &s->combo[i];
-        if (!combo_applies(combo, &at.present))
-            continue;
-        struct beam_result result = beam_solve(at.span_in, at.load, at.count, combo->factor);
-        keep_in(&bending, bending_check(s, bd, &at, combo, &result), combo);
-        keep_in(&shear, shear_check(bd, &at, combo, &result), combo);
-        keep_in(&live, live_deflection(s, bd, &at, combo), combo);
-        keep_in(&total, total_deflection(s, bd, &at, combo), combo);
-    }
-    checks_add(s, checks, bending);
-    checks_add(s, checks, shear);
-    checks_add(s, checks, live);
-    checks_add(s, checks, total);
+    if (bd->inner_count > 0)
+        inner_member_checks(s, bd, &at, checks);
+    else
+        one_span_checks(s, bd, &at, checks);
     cut_ends_check(s, index, &at, checks);
     upset_check(s, index, &at, checks);
     rolling_check(s, index, checks);

@@ -32,11 +32,17 @@ static void react(struct sizing *s, size_t index)
 {
     struct beam_design *bd = &s->design->beams[index];
     struct beam_case at = beam_case_of(s, index);
+    if (bd->inner_count > 0) {
+        inner_react(s, bd, &at);
+        return;
+    }
     for (int source = 0; source < LOAD_SOURCES; source++) {
         struct beam_result result = beam_solve(at.span_in, at.load, at.count, unit_factor[source]);
         for (int end = 0; end < 2; end++)
             bd->end_lb[end].of[source] = result.reaction[end];
     }
+    for (int end = 0; end < 2; end++)
+        bd->end_least_lb[end] = bd->end_full_lb[end] = bd->end_lb[end];
 }
 
 /* Length of the wood, loads and reactions, with the hangers that the ends have now. */
@@ -54,6 +60,7 @@ static void lay_out(struct sizing *s, size_t index)
     }
     bd->design_span_in =
         length_inches(bd->cut_length) - (length_inches(bd->bearing[0]) + length_inches(bd->bearing[1])) / 2;
+    inner_lay_out(s, bd);
     upset_lay_out(bd);
     for (int side = 0; side < 2; side++)
         if (bd->side[side])
@@ -124,6 +131,11 @@ static void write_ends(struct sizing *s, size_t index)
             arena_printf(s->arena, "%s, end %d", head_name(s->arena, KIND_BEAM, &bd->beam->head), end + 1);
         path_add(s, from, below(s, at), NAN, bd->end_lb[end]);
     }
+    for (size_t i = 0; i < bd->inner_count; i++) {
+        const struct inner_design *inner = &bd->inner[i];
+        path_add(s, inner_name(s, bd, i), below(s, &inner->inner->on), length_inches(inner->inner->on.at_length),
+                 inner->lb);
+    }
 }
 
 static void warn_carrier(struct sizing *s, const struct beam_design *bd)
@@ -181,11 +193,14 @@ void beam_size(struct sizing *s, size_t index)
     write_path(s, index);
     write_ends(s, index);
     bool passes = check_sides(s, index);
-    if (bd->member && bd->design_span_in > 0) {
+    bool stands = inner_places_good(s, bd) && bd->design_span_in > 0;
+    if (bd->member && stands) {
         bool holds = beam_member_check(s, index);
         passes &= holds || bd->beam->specified_by.at; /* an engineer's member is his; our ratio stands beside it */
         for (int end = 0; end < 2; end++)
             passes &= bearing_check(s, bd, end);
+        for (size_t i = 0; i < bd->inner_count; i++)
+            passes &= inner_bearing_check(s, bd, i);
         warn_depth(s, bd);
     } else {
         passes = false;

@@ -49,16 +49,25 @@ static length_t lesser(length_t a, length_t b)
 }
 
 /* In a wall in line with the beam the studs of the post stand one behind the other along it; across, side by side. Not
- * said: the smaller of both. */
-static void post_support(const struct beam *beam, int end, struct support *out)
+ * said: the smaller of both.  written: the bearing that the job gives, or 0. */
+static struct support on_post(const struct post_design *post, enum wall_way way, length_t written)
 {
-    const struct post_design *post = out->post;
-    if (!post->member)
-        return;
-    length_t plies = post->plies * post->member->ply_width, depth = post->member->depth;
-    enum wall_way way = (enum wall_way)beam->wall_at_end[end].choice;
-    out->along = way == WAY_IN_LINE ? plies : way == WAY_ACROSS ? depth : lesser(plies, depth);
-    out->across = way == WAY_IN_LINE ? depth : way == WAY_ACROSS ? plies : lesser(plies, depth);
+    struct support out = {.post = post};
+    if (post->member) {
+        length_t plies = post->plies * post->member->ply_width, depth = post->member->depth;
+        out.along = way == WAY_IN_LINE ? plies : way == WAY_ACROSS ? depth : lesser(plies, depth);
+        out.across = way == WAY_IN_LINE ? depth : way == WAY_ACROSS ? plies : lesser(plies, depth);
+    }
+    if (written > 0 && (out.along == 0 || written < out.along))
+        out.along = written;
+    return out;
+}
+
+struct support support_between(const struct sizing *s, const struct beam_inner *inner)
+{
+    if (inner->on.kind == END_POST)
+        return on_post(&s->design->posts[inner->on.ref.index], inner->way, inner->bearing);
+    return (struct support){.along = inner->bearing, .plate = plate_member(s, &inner->on.ref)};
 }
 
 struct support support_of(const struct sizing *s, const struct beam *beam, int end)
@@ -68,10 +77,8 @@ struct support support_of(const struct sizing *s, const struct beam *beam, int e
     struct support out = {0};
     switch (at->kind) {
     case END_POST:
-        out.post = &s->design->posts[at->ref.index];
-        post_support(beam, end, &out);
-        if (beam->bearing[end].at && (out.along == 0 || beam->bearing[end].length < out.along))
-            out.along = beam->bearing[end].length;
+        out = on_post(&s->design->posts[at->ref.index], (enum wall_way)beam->wall_at_end[end].choice,
+                      beam->bearing[end].at ? beam->bearing[end].length : 0);
         break;
     case END_PLATE:
         out.plate = plate_member(s, &at->ref);
@@ -165,40 +172,74 @@ static struct check plies_on_wood(struct sizing *s, const struct beam_design *bd
 }
 
 /* IRC 2021 R502.6: 1-1/2 in on wood or metal, 3 in on masonry; as a ratio: what is wanted over what is there. */
-static struct check least_length(const struct support *support, enum end_kind kind)
+static struct check least_length(length_t along, enum end_kind kind)
 {
-    struct check check = check_of("least bearing length", "IRC 2021 R502.6", 1.5, length_inches(support->along), "in");
+    struct check check = check_of("least bearing length", "IRC 2021 R502.6", 1.5, length_inches(along), "in");
     if (kind == END_POCKET)
         check.note = "on wood or steel; masonry wants 3 in";
     return check;
 }
 
-static void check_below(struct sizing *s, const struct beam_design *bd, int end, const struct support *support,
+/* What bears on a support: the load, on which length of it, with which Cb. */
+struct rest {
+    const struct loads *lb;
+    const struct support *support;
+    enum end_kind kind;
+    length_t along;
+    double cb;
+    const char *why; /* of Cb */
+};
+
+static void check_below(struct sizing *s, const struct beam_design *bd, const struct rest *rest,
                         struct member_checks *checks)
 {
     int supported = 0;
-    double width = overlap(bd, support, &supported), area = width * length_inches(support->along);
-    const struct loads *lb = &bd->end_lb[end];
-    const char *size = area_text(s, bd, width, support->along);
+    const struct support *support = rest->support;
+    double width = overlap(bd, support, &supported), area = width * length_inches(rest->along);
+    const char *size = area_text(s, bd, width, rest->along);
     checks_add(s, checks,
-               bearing_of(s, lb, area, bd->member->values->fc_perp, "bearing of the beam",
-                          arena_printf(s->arena, "overlap %s; Cb 1.0 at a beam's end", size)));
-    if (reaches_below(&bd->beam->end_[end])) {
+               bearing_of(s, rest->lb, area, bd->member->values->fc_perp * rest->cb, "bearing of the beam",
+                          arena_printf(s->arena, "overlap %s; %s", size, rest->why)));
+    if (rest->kind == END_POST || rest->kind == END_PLATE || rest->kind == END_POCKET) {
         if (supported < bd->plies)
             checks_add(s, checks, plies_on_wood(s, bd, support, supported));
-        checks_add(s, checks, least_length(support, bd->beam->end_[end].kind));
+        checks_add(s, checks, least_length(rest->along, rest->kind));
     }
     if (support->post && support->post->member) {
-        checks_add(s, checks, end_grain(s, support->post, lb, area));
+        checks_add(s, checks, end_grain(s, support->post, rest->lb, area));
         checks->unverified |= !support->post->member->values->seen;
     }
     if (support->plate) {
         checks_add(s, checks,
-                   bearing_of(s, lb, area, support->plate->values->fc_perp, "plate under the beam",
+                   bearing_of(s, rest->lb, area, support->plate->values->fc_perp, "plate under the beam",
                               arena_printf(s->arena, "%s; %s, Cb 1.0: the distance to the plate's end is not known",
                                            support->plate->code, size)));
         checks->unverified |= !support->plate->values->seen;
     }
+}
+
+/* Dead load keeps its full weight: no combination of this program lessens it. */
+static void check_uplift(struct sizing *s, const struct beam_design *bd, const struct loads *most,
+                         const struct loads *least, struct member_checks *checks)
+{
+    const struct text_value *engineer = &bd->beam->hold_down_engineer;
+    struct check worst = {0};
+    for (size_t i = 0; i < s->combo_count; i++) {
+        double up = -combined(&s->combo[i], least);
+        if (!combo_applies(&s->combo[i], most) || up < 1e-6)
+            continue;
+        struct check check = check_of("held down", "statics", up, 0, "lb");
+        check.combination = s->combo[i].name;
+        check.note =
+            "live load on other spans lifts it, with all dead load on; name who answers in 'hold down engineer'";
+        check_worse(&worst, check);
+    }
+    if (worst.name && engineer->at)
+        unchecked_add(s, arena_printf(s->arena, "not checked: %s lifts by %s lb (%s): held down by the engineer (%s)",
+                                      checks->id, number_text(s->arena, ceil(worst.demand), 0), worst.combination,
+                                      engineer->text));
+    else
+        checks_add(s, checks, worst);
 }
 
 static void say_unchecked(struct sizing *s, const struct beam_design *bd, int end, const char *id)
@@ -230,7 +271,13 @@ bool bearing_check(struct sizing *s, const struct beam_design *bd, int end)
             say_gravity(s, support.hanger, s->design->beams[bd->beam->end_[end].ref.index].member);
     }
     if (support.hanger || reaches_below(&bd->beam->end_[end])) {
-        check_below(s, bd, end, &support, checks);
+        const struct rest rest = {.lb = &bd->end_lb[end],
+                                  .support = &support,
+                                  .kind = bd->beam->end_[end].kind,
+                                  .along = support.along,
+                                  .cb = 1,
+                                  .why = "Cb 1.0 at a beam's end"};
+        check_below(s, bd, &rest, checks);
     } else {
         struct check none =
             check_of("beam hanger", "listed load (hangers.csv)", fmax(loads_sum(bd->end_lb[end]), 1), 0, "lb");
@@ -239,5 +286,45 @@ bool bearing_check(struct sizing *s, const struct beam_design *bd, int end)
     }
     if (bd->beam->end_[end].kind == END_POCKET && bd->beam->status.choice != NE_EXISTING)
         pocket_check(s, bd->beam, checks);
+    check_uplift(s, bd, &bd->end_lb[end], &bd->end_least_lb[end], checks);
     return checks_close(s, checks, place_of(bd->beam->end_[end].at, &bd->beam->head));
+}
+
+/* NDS 3.10.4: a bearing shorter than 6 in, 3 in or more from the ends of the wood. */
+static struct rest rest_between(struct sizing *s, const struct beam_design *bd, size_t which,
+                                const struct support *support)
+{
+    const struct inner_design *inner = &bd->inner[which];
+    struct rest rest = {
+        .lb = &inner->lb, .support = support, .kind = inner->inner->on.kind, .along = support->along, .cb = 1};
+    if (inner->spliced) {
+        rest.along /= 2;
+        rest.why = "half of the support under each piece; Cb 1.0 at its end";
+        return rest;
+    }
+    double half = length_inches(support->along) / 2, at = length_inches(inner->inner->on.at_length);
+    rest.cb = wood_cb(length_inches(support->along), fmin(at, length_inches(bd->cut_length) - at) - half);
+    rest.why = arena_printf(s->arena, "Cb %s", number_text(s->arena, rest.cb, 3));
+    return rest;
+}
+
+bool inner_bearing_check(struct sizing *s, const struct beam_design *bd, size_t which)
+{
+    const struct inner_design *inner = &bd->inner[which];
+    const char *id = inner_name(s, bd, which);
+    struct support support = support_between(s, inner->inner);
+    if (inner->inner->on.kind == END_PLATE)
+        unchecked_add(s,
+                      arena_printf(s->arena, "not checked: the studs below the plate at %s, down to the ground", id));
+    if (support.post && !support.post->member)
+        return true; /* stopped elsewhere */
+    struct member_checks *checks = checks_new(s, id, member_text(s->arena, bd->member, bd->plies));
+    checks->unverified = !bd->member->values->seen;
+    struct rest rest = rest_between(s, bd, which, &support);
+    for (int side = 0; side < (inner->spliced ? 2 : 1); side++) {
+        rest.lb = inner->spliced ? &inner->piece_lb[side] : &inner->lb;
+        check_below(s, bd, &rest, checks);
+    }
+    check_uplift(s, bd, &inner->lb, &inner->least_lb, checks);
+    return checks_close(s, checks, place_of(inner->inner->on.at, &bd->beam->head));
 }

@@ -67,34 +67,65 @@ static const char *shear_note(struct sizing *s, const struct end_cut *cut)
                         cut->past > cut->left ? ", beyond dn: dn alone is the depth" : "");
 }
 
-static double bending_at(const struct end_cut *cut, const struct beam_case *at, const struct combination *combo,
-                         double width, double from_end)
+/* Greatest moment and shear at some places of the design span. */
+static void along(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                  const struct combination *combo, const double *x, size_t count, struct beam_at *out)
 {
-    double x = cut->end ? at->span_in + cut->half - from_end : from_end - cut->half;
-    double depth = depth_at(cut, from_end * (1 - 1e-9)); /* just outside the corner of a notch */
-    double moment = fabs(beam_at(at->span_in, at->load, at->count, combo->factor, x).moment);
-    return depth > 0 ? moment / (width * depth * depth / 6) : INFINITY;
+    if (bd->inner_count > 0) {
+        inner_at(s, bd, at, combo->factor, x, count, out);
+        return;
+    }
+    for (size_t i = 0; i < count; i++)
+        out[i] = beam_at(at->span_in, at->load, at->count, combo->factor, x[i]);
 }
 
-/* The worst section of the cut between the middle of the bearing and the full depth: a hundred even steps, within
- * 1/1,000 of the worst, for the stress is flat there, and every point load, where it is not. */
-static double worst_bending(const struct end_cut *cut, const struct beam_case *at, const struct combination *combo,
-                            double width, double *place)
+/* The next support's place from that end. */
+static double end_span(const struct beam_design *bd, int end)
 {
-    enum { STEPS = 100 };
-    double worst = 0;
-    for (size_t i = 1; cut->reach > cut->half && i <= STEPS + at->count; i++) {
-        double from_end = cut->half + (cut->reach - cut->half) * (double)i / STEPS;
-        if (i > STEPS) {
-            double x = at->load[i - STEPS - 1].from_in;
-            from_end = cut->half + (cut->end ? at->span_in - x : x);
+    return bd->inner_count > 0 ? inner_span_in(bd, end ? bd->inner_count : 0) : bd->design_span_in;
+}
+
+static double stress_at(const struct end_cut *cut, double moment, double width, double from_end)
+{
+    double depth = depth_at(cut, from_end * (1 - 1e-9)); /* just outside the corner of a notch */
+    return depth > 0 ? fabs(moment) / (width * depth * depth / 6) : INFINITY;
+}
+
+enum { SECTIONS = 100 };
+
+/* Distances from that end of the wood at which the bending of the cut is looked at: a hundred even steps, within
+ * 1/1,000 of the worst, for the stress is flat there, and every point load, where it is not. */
+static size_t sections_of(const struct end_cut *cut, const struct beam_case *at, double *from_end)
+{
+    size_t count = 0;
+    for (size_t i = 1; cut->reach > cut->half && i <= SECTIONS + at->count; i++) {
+        double here = cut->half + (cut->reach - cut->half) * (double)i / SECTIONS;
+        if (i > SECTIONS) {
+            double x = at->load[i - SECTIONS - 1].from_in;
+            here = cut->half + (cut->end ? at->span_in - x : x);
         }
-        if (from_end <= cut->half || from_end > cut->reach || from_end >= cut->half + at->span_in)
-            continue;
-        double stress = bending_at(cut, at, combo, width, from_end);
+        if (here > cut->half && here <= cut->reach && here < cut->half + at->span_in)
+            from_end[count++] = here;
+    }
+    return count;
+}
+
+/* The worst section of the cut between the middle of the bearing and the full depth. */
+static double worst_bending(struct sizing *s, const struct beam_design *bd, const struct end_cut *cut,
+                            const struct beam_case *at, const struct combination *combo, double *place)
+{
+    double worst = 0, *from_end = arena_array(s->arena, SECTIONS + at->count, sizeof *from_end);
+    size_t count = sections_of(cut, at, from_end);
+    double *x = arena_array(s->arena, count, sizeof *x);
+    struct beam_at *here = arena_array(s->arena, count, sizeof *here);
+    for (size_t i = 0; i < count; i++)
+        x[i] = cut->end ? at->span_in + cut->half - from_end[i] : from_end[i] - cut->half;
+    along(s, bd, at, combo, x, count, here);
+    for (size_t i = 0; i < count; i++) {
+        double stress = stress_at(cut, here[i].moment, length_inches(bd->width), from_end[i]);
         if (stress > worst) {
             worst = stress;
-            *place = at->offset_in + (cut->end ? at->span_in + cut->half - from_end : from_end - cut->half);
+            *place = at->offset_in + x[i];
         }
     }
     return worst;
@@ -106,10 +137,13 @@ static const char *check_name(struct sizing *s, const struct end_cut *cut, const
 }
 
 /* In the design span, just beside the middle of the bearing. */
-static double shear_at_end(const struct beam_case *at, const struct combination *combo, int end)
+static double shear_at_end(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                           const struct combination *combo, int end)
 {
     double x = end ? at->span_in * (1 - 1e-12) : 0;
-    return fabs(beam_at(at->span_in, at->load, at->count, combo->factor, x).shear);
+    struct beam_at here;
+    along(s, bd, at, combo, &x, 1, &here);
+    return fabs(here.shear);
 }
 
 static void strength_checks(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
@@ -122,12 +156,12 @@ static void strength_checks(struct sizing *s, const struct beam_design *bd, cons
         if (!combo_applies(combo, &at->present))
             continue;
         const char *clause = cut->shape == NOTCH_BELOW ? "NDS 2018 3.4.3.2(a)" : "NDS 2018 3.4.3.2(e), from memory";
-        struct check check = check_of(check_name(s, cut, "shear"), clause, shear_at_end(at, combo, cut->end),
+        struct check check = check_of(check_name(s, cut, "shear"), clause, shear_at_end(s, bd, at, combo, cut->end),
                                       shear_of(cut, bd->member->values->fv * combo->cd, width), "lb");
         check.combination = combo->name;
         check.note = shear_note(s, cut);
         check_worse(&shear, check);
-        double stress = worst_bending(cut, at, combo, width, &place);
+        double stress = worst_bending(s, bd, cut, at, combo, &place);
         check = check_of(check_name(s, cut, "bending"), "NDS 2018 3.3.1, 3.2.3", stress, beam_fb(bd, at, combo), "psi");
         check.combination = combo->name;
         check.at_in = place;
@@ -159,10 +193,10 @@ static void limit_checks(struct sizing *s, const struct beam_design *bd, const s
 
 /* What the program leaves to an engineer (common practice, no source): less than half the depth at the inner edge of
  * the support, or a cut that runs into the middle third. */
-static void ask_engineer(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
-                         const struct end_cut *cut, struct member_checks *checks)
+static void ask_engineer(struct sizing *s, const struct beam_design *bd, const struct end_cut *cut,
+                         struct member_checks *checks)
 {
-    double third = cut->half + at->span_in / 3;
+    double third = cut->half + end_span(bd, cut->end) / 3;
     const char *why = NULL;
     if (cut->left < cut->depth / 2 - 1e-9)
         why = arena_printf(s->arena, "leaves %s of %s at the inner edge of the support, less than half",
@@ -207,7 +241,7 @@ void cut_ends_check(struct sizing *s, size_t index, const struct beam_case *at, 
             continue;
         strength_checks(s, bd, at, &cut, checks);
         limit_checks(s, bd, &cut, checks);
-        ask_engineer(s, bd, at, &cut, checks);
+        ask_engineer(s, bd, &cut, checks);
         say_rest(s, &cut, checks->id);
     }
 }

@@ -238,13 +238,28 @@ static struct check joint_check(struct sizing *s, const struct fastening *f, con
     return worst;
 }
 
+/* Fasteners beyond a splice are in other pieces of the plies.  Over a splice: those of the right piece. */
+static void piece_around(const struct beam_design *bd, double at_in, double *from, double *to)
+{
+    for (size_t i = 0; i < bd->inner_count; i++) {
+        double splice = length_inches(bd->inner[i].inner->on.at_length);
+        if (bd->inner[i].spliced && splice <= at_in)
+            *from = splice;
+        else if (bd->inner[i].spliced)
+            *to = fmin(*to, splice);
+    }
+}
+
 /* A beam that hangs here: its share crosses within 12 in either side of its hanger (common practice, no source), beside
  * what crosses there anyway. */
 static struct check hung_check(struct sizing *s, const struct fastening *f, const struct loads *present,
                                const struct loads *lb, double at_in)
 {
     struct check worst = {0};
-    double from = fmax(at_in - 12, 0), to = fmin(at_in + 12, length_inches(f->bd->cut_length));
+    double from = 0, to = length_inches(f->bd->cut_length);
+    piece_around(f->bd, at_in, &from, &to);
+    from = fmax(at_in - 12, from);
+    to = fmin(at_in + 12, to);
     double feet = fmax(to - from, 0) / 12;
     const struct loads plf[2] = {side_mean(s, f->bd, 0, from, to), side_mean(s, f->bd, 1, from, to)};
     for (size_t i = 0; i < s->combo_count; i++)

@@ -17,6 +17,22 @@ void posts_resolve(struct sizing *s)
     }
 }
 
+static void bring(struct post_design *pd, const struct loads *lb, const char *what, struct buffer *text)
+{
+    pd->lb = loads_plus(pd->lb, *lb);
+    buffer_printf(text, "%s%s", text->length ? "; " : "", what);
+}
+
+static void gather_inner(struct sizing *s, size_t beam, size_t post, struct buffer *text)
+{
+    const struct beam_design *bd = &s->design->beams[beam];
+    for (size_t i = 0; i < bd->inner_count; i++) {
+        const struct beam_end *on = &bd->inner[i].inner->on;
+        if (on->kind == END_POST && on->ref.index == post)
+            bring(&s->design->posts[post], &bd->inner[i].lb, inner_name(s, bd, i), text);
+    }
+}
+
 /* Posts above first: what they bring comes down here. */
 static void gather(struct sizing *s, size_t index, bool *done)
 {
@@ -25,21 +41,22 @@ static void gather(struct sizing *s, size_t index, bool *done)
     if (done[index])
         return;
     done[index] = true;
-    for (size_t b = 0; b < s->job->beam_count; b++)
+    for (size_t b = 0; b < s->job->beam_count; b++) {
         for (int end = 0; end < 2; end++) {
             const struct beam_end *at = &s->job->beams[b].end_[end];
             if (at->kind != END_POST || at->ref.index != index)
                 continue;
-            pd->lb = loads_plus(pd->lb, s->design->beams[b].end_lb[end]);
-            buffer_printf(&text, "%s%s, end %d", text.length ? "; " : "",
-                          head_name(s->arena, KIND_BEAM, &s->job->beams[b].head), end + 1);
+            const char *name =
+                arena_printf(s->arena, "%s, end %d", head_name(s->arena, KIND_BEAM, &s->job->beams[b].head), end + 1);
+            bring(pd, &s->design->beams[b].end_lb[end], name, &text);
         }
+        gather_inner(s, b, index, &text);
+    }
     for (size_t i = 0; i < s->job->post_count; i++) {
         if (i == index || !post_stands_on(s->job, &s->job->posts[i], KIND_POST, index))
             continue;
         gather(s, i, done);
-        pd->lb = loads_plus(pd->lb, s->design->posts[i].lb);
-        buffer_printf(&text, "%s%s", text.length ? "; " : "", head_name(s->arena, KIND_POST, &s->job->posts[i].head));
+        bring(pd, &s->design->posts[i].lb, head_name(s->arena, KIND_POST, &s->job->posts[i].head), &text);
     }
     pd->carries = buffer_text(&text);
     if (pd->member)

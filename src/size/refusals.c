@@ -10,33 +10,36 @@ static const char *whole_lb(struct sizing *s, double lb)
     return number_text(s->arena, ceil(lb - 1e-6), 0);
 }
 
-static void refuse_span(struct sizing *s, const struct beam *beam, const char *name)
+static void refuse_span(struct sizing *s, const struct beam_design *bd, const char *name)
 {
-    length_t most = s->job->facts.beyond_span.length;
-    if (beam->clear_span.length > most)
+    const struct beam *beam = bd->beam;
+    length_t most = s->job->facts.beyond_span.length, clear = beam->clear_span.length;
+    if (bd->inner_count > 0)
+        clear = length_from_inches(12 * inner_widest_clear_ft(bd));
+    if (clear > most)
         diag_add(s->diags, DIAG_S007, place_of(beam->clear_span.at, &beam->head),
                  "%s spans %s, more than the %s that are sized here without an engineer; write 'specified by', 'sheet' "
                  "and 'specified span'",
-                 name, length_tape(s->arena, beam->clear_span.length), length_tape(s->arena, most));
+                 name, length_tape(s->arena, clear), length_tape(s->arena, most));
 }
 
-static void refuse_reaction(struct sizing *s, const struct beam_design *bd, const struct loads *present, int end,
-                            const char *name)
+static void refuse_reaction(struct sizing *s, const struct loads *lb, const struct loads *present, const char *support,
+                            const struct place *at)
 {
     double most = quantity_value(s->job->facts.beyond_reaction.quantity), greatest = 0;
     const char *combination = "";
     for (size_t i = 0; i < s->combo_count; i++) {
-        double lb = combined(&s->combo[i], &bd->end_lb[end]);
-        if (!combo_applies(&s->combo[i], present) || lb <= greatest)
+        double here = combined(&s->combo[i], lb);
+        if (!combo_applies(&s->combo[i], present) || here <= greatest)
             continue;
-        greatest = lb;
+        greatest = here;
         combination = s->combo[i].name;
     }
     if (greatest > most * (1 + 1e-9))
-        diag_add(s->diags, DIAG_S007, place_of(bd->beam->end_[end].at, &bd->beam->head),
-                 "end %d of %s brings %s lb (%s), more than the %s lb that are followed to the ground here without an "
+        diag_add(s->diags, DIAG_S007, at,
+                 "%s brings %s lb (%s), more than the %s lb that are followed to the ground here without an "
                  "engineer; write 'specified by', 'sheet' and 'specified span'",
-                 end + 1, name, whole_lb(s, greatest), combination, whole_lb(s, most));
+                 support, whole_lb(s, greatest), combination, whole_lb(s, most));
 }
 
 /* The limits are common practice, no source. */
@@ -45,9 +48,13 @@ void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct 
     const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
     if (bd->beam->specified_by.at)
         return;
-    refuse_span(s, bd->beam, name);
+    refuse_span(s, bd, name);
     for (int end = 0; end < 2; end++)
-        refuse_reaction(s, bd, present, end, name);
+        refuse_reaction(s, &bd->end_lb[end], present, arena_printf(s->arena, "end %d of %s", end + 1, name),
+                        place_of(bd->beam->end_[end].at, &bd->beam->head));
+    for (size_t i = 0; i < bd->inner_count; i++)
+        refuse_reaction(s, &bd->inner[i].lb, present, arena_printf(s->arena, "inner support %zu of %s", i + 1, name),
+                        place_of(bd->inner[i].inner->on.at, &bd->beam->head));
 }
 
 void refusals_say(struct sizing *s)

@@ -138,7 +138,9 @@ struct support {
     const struct member *plate;
 };
 struct support support_of(const struct sizing *s, const struct beam *beam, int end);
+struct support support_between(const struct sizing *s, const struct beam_inner *inner); /* not at its ends */
 bool bearing_check(struct sizing *s, const struct beam_design *bd, int end);
+bool inner_bearing_check(struct sizing *s, const struct beam_design *bd, size_t which);
 /* Plate of a wall, or of any wall: the weakest that the catalog has in its width. */
 const struct member *plate_member(const struct sizing *s, const struct ref_value *wall);
 bool reaches_below(const struct beam_end *end); /* bears on something, rather than hangs */
@@ -155,6 +157,14 @@ struct beam_case {
 };
 struct beam_case beam_case_of(struct sizing *s, size_t beam);
 bool beam_member_check(struct sizing *s, size_t beam);
+/* Distance between points that hold the upper edge from one place of the wood to another, inches from end 1; `only`:
+ * the joists of that field alone, or NULL. */
+double beam_unbraced(const struct beam_design *bd, double from, double to, const struct joist_design *only);
+const char *bending_note(struct sizing *s, const struct beam_design *bd, const struct wood_bending *bending, double lu,
+                         double cd);
+int limit_or(const struct count_value *limit, int otherwise); /* the n of L/n */
+double beam_creep(const struct beam_design *bd);              /* Kcr of its wood */
+void keep_in(struct check *worst, struct check next, const struct combination *combo);
 double beam_fb(const struct beam_design *bd, const struct beam_case *at, const struct combination *combo); /* Fb' */
 /* upset.c: the kickers of a beam that is laid out; adds the checks of what hangs low; says the rest */
 void upset_lay_out(struct beam_design *bd);
@@ -165,6 +175,27 @@ void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct 
 void refusals_say(struct sizing *s);
 /* rolling.c: what keeps the ends from rolling over */
 void rolling_check(struct sizing *s, size_t beam, struct member_checks *checks);
+/* inner.c: beams with supports between their ends.  Spans count from 0 at end 1; places as in beam_case. */
+void inner_lay_out(struct sizing *s, struct beam_design *bd);
+void inner_react(struct sizing *s, struct beam_design *bd, const struct beam_case *at);
+bool inner_places_good(struct sizing *s, const struct beam_design *bd); /* else it says so: a stop */
+double inner_place_in(const struct beam_design *bd, size_t support);    /* from end 1 (0) to end 2, middles */
+double inner_span_in(const struct beam_design *bd, size_t span);
+double inner_widest_clear_ft(const struct beam_design *bd);                           /* between faces */
+const char *inner_name(struct sizing *s, const struct beam_design *bd, size_t which); /* "beam B1, inner support 1" */
+/* The worst of each span, inner_count + 1 of them: dead load always, each other one on any set of spans. */
+void inner_extremes(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                    const double factor[LOAD_SOURCES], struct beam_extremes *out);
+/* The greatest shear and moment at some places, of the same sets. */
+void inner_at(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+              const double factor[LOAD_SOURCES], const double *place, size_t places, struct beam_at *worst);
+/* inner_checks.c */
+void inner_member_checks(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                         struct member_checks *checks);
+/* With the loads of one field alone, and only its joists on the upper edge. */
+struct check inner_half_hung(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                             const struct joist_design *only, const struct combination *combo);
+void inner_say(struct sizing *s, const struct beam_design *bd, const char *name);
 /* cut_ends.c: adds the checks of ends that are cut */
 void cut_ends_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
 /* ply_joints.c: adds to the checks of a beam those of the joints between its plies, where something hangs on it */

@@ -14,6 +14,8 @@ bool spans_part(const struct beam_spans *spans, const struct beam_load *load, do
                 struct spans_part *out);
 /* lb per inch of a line load at x, within it. */
 double spans_load_at(const struct beam_spans *spans, const struct beam_load *load, double x);
+/* The part of a line load between two places that lie on it. */
+struct beam_load spans_cut(const struct beam_load *load, double from, double to);
 double spans_lb(const struct beam_spans *spans, const struct loads *amount);
 /* The parts of all loads between two places, integrated n times up to x at their right: 0 gives lb, 1 the moment about
  * x, 2 and 3 what they add to slope and deflection there. */

@@ -15,15 +15,6 @@ static double section_end(const struct beam_spans *spans, size_t section)
     return section < spans->supports ? spans->support[section].at_in : INFINITY;
 }
 
-static struct loads between(const struct beam_load *load, double x)
-{
-    struct loads out = load->amount;
-    double share = (x - load->from_in) / (load->to_in - load->from_in);
-    for (int source = 0; load->tapers && source < LOAD_SOURCES; source++)
-        out.of[source] += (load->amount_to.of[source] - load->amount.of[source]) * share;
-    return out;
-}
-
 static void cut_add(struct cut_loads *cut, struct beam_load load, size_t section)
 {
     cut->section[cut->count] = section;
@@ -42,10 +33,7 @@ static void cut_load(const struct beam_spans *spans, const struct beam_load *loa
         double to = fmin(load->to_in, end);
         if (load->point || !(to > from))
             continue;
-        struct beam_load part = {.from_in = from, .to_in = to, .tapers = load->tapers};
-        part.amount = between(load, from);
-        part.amount_to = between(load, to);
-        cut_add(cut, part, section);
+        cut_add(cut, spans_cut(load, from, to), section);
         from = to;
     }
 }
@@ -110,29 +98,75 @@ static void widen_all(const struct beam_spans *solved, struct beam_envelope *out
     }
 }
 
+struct patterns {
+    struct beam_spans spans; /* solved with one pattern after the other */
+    struct cut_loads cut;
+    struct beam_load *load;
+    const bool *patterned;
+    unsigned count;
+};
+
+/* All loads are solved first, in `spans`.  False: they cannot be. */
+static bool patterns_start(struct arena *arena, const struct beam_spans *spans, const bool patterned[LOAD_SOURCES],
+                           struct patterns *out)
+{
+    size_t sections = spans->supports + 1;
+    *out = (struct patterns){.spans = *spans, .patterned = patterned};
+    out->spans.support = arena_array(arena, sections, sizeof *out->spans.support);
+    if (spans->supports > 0)
+        memcpy(out->spans.support, spans->support, spans->supports * sizeof *out->spans.support);
+    if (sections > SPANS_PATTERN_MOST || !spans_solve(&out->spans))
+        return false;
+    out->cut = cut_all(arena, spans);
+    out->load = arena_array(arena, out->cut.count, sizeof *out->load);
+    out->count = 1U << sections;
+    return true;
+}
+
+static bool patterns_solve(struct patterns *patterns, unsigned pattern)
+{
+    put_pattern(&patterns->cut, pattern, patterns->patterned, patterns->load);
+    patterns->spans.load = patterns->load;
+    patterns->spans.count = patterns->cut.count;
+    return spans_solve(&patterns->spans);
+}
+
 bool spans_envelope(struct arena *arena, const struct beam_spans *spans, const bool patterned[LOAD_SOURCES],
                     struct beam_envelope *out)
 {
-    struct beam_spans copy = *spans;
-    size_t sections = spans->supports + 1;
-    copy.support = arena_array(arena, sections, sizeof *copy.support);
-    if (spans->supports > 0)
-        memcpy(copy.support, spans->support, spans->supports * sizeof *copy.support);
-    if (sections > SPANS_PATTERN_MOST || !spans_solve(&copy))
+    struct patterns patterns;
+    if (!patterns_start(arena, spans, patterned, &patterns))
         return false;
+    size_t sections = spans->supports + 1;
     out->section = arena_array(arena, sections, sizeof *out->section);
     out->reaction = arena_array(arena, sections, sizeof *out->reaction);
     for (size_t i = 0; i < spans->supports; i++)
-        out->reaction[i].least = out->reaction[i].most = copy.support[i].reaction;
-    struct cut_loads cut = cut_all(arena, spans);
-    struct beam_load *load = arena_array(arena, cut.count, sizeof *load);
-    copy.load = load;
-    copy.count = cut.count;
-    for (unsigned pattern = 0; pattern < 1U << sections; pattern++) {
-        put_pattern(&cut, pattern, patterned, load);
-        if (!spans_solve(&copy))
+        out->reaction[i].least = out->reaction[i].most = patterns.spans.support[i].reaction;
+    for (unsigned pattern = 0; pattern < patterns.count; pattern++) {
+        if (!patterns_solve(&patterns, pattern))
             return false;
-        widen_all(&copy, out);
+        widen_all(&patterns.spans, out);
+    }
+    return true;
+}
+
+bool spans_envelope_at(struct arena *arena, const struct beam_spans *spans, const bool patterned[LOAD_SOURCES],
+                       const double *place, size_t places, struct beam_at *worst)
+{
+    struct patterns patterns;
+    if (!patterns_start(arena, spans, patterned, &patterns))
+        return false;
+    for (size_t i = 0; i < places; i++)
+        worst[i] = (struct beam_at){0};
+    for (unsigned pattern = 0; pattern < patterns.count; pattern++) {
+        if (!patterns_solve(&patterns, pattern))
+            return false;
+        for (size_t i = 0; i < places; i++) {
+            struct beam_at at = spans_at(&patterns.spans, place[i]);
+            worst[i].shear = fmax(worst[i].shear, fabs(at.shear));
+            worst[i].moment = fmax(worst[i].moment, fabs(at.moment));
+            worst[i].sag = fmax(worst[i].sag, fabs(at.sag));
+        }
     }
     return true;
 }

@@ -32,6 +32,24 @@ double spans_load_at(const struct beam_spans *spans, const struct beam_load *loa
     return left + (right - left) * share;
 }
 
+static struct loads amount_at(const struct beam_load *load, double x)
+{
+    struct loads out = load->amount;
+    double share = (x - load->from_in) / (load->to_in - load->from_in);
+    for (int source = 0; load->tapers && source < LOAD_SOURCES; source++)
+        out.of[source] += (load->amount_to.of[source] - load->amount.of[source]) * share;
+    return out;
+}
+
+struct beam_load spans_cut(const struct beam_load *load, double from, double to)
+{
+    return (struct beam_load){.from_in = from,
+                              .to_in = to,
+                              .tapers = load->tapers,
+                              .amount = amount_at(load, from),
+                              .amount_to = amount_at(load, to)};
+}
+
 bool spans_part(const struct beam_spans *spans, const struct beam_load *load, double from, double to,
                 struct spans_part *out)
 {

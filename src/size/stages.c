@@ -37,24 +37,37 @@ static double widest_gap(const struct beam_design *bd, const struct joist_design
     return fmin(fmax(widest, length_inches(bd->cut_length) - last), bd->design_span_in);
 }
 
+/* Between two supports. */
+static struct check side_bending(const struct beam_design *bd, int side, const struct beam_case *at,
+                                 const struct combination *combo)
+{
+    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    double lu = widest_gap(bd, bd->side[side]), cr = decimal_value(bd->beam->repetitive_factor.decimal);
+    struct beam_result result = beam_solve(at->span_in, at->load, at->count, combo->factor);
+    struct wood_bending bending = wood_bending(&wood, combo->cd, cr, lu, LE_NOT_LISTED, at->span_in);
+    struct check check =
+        check_of("", "NDS 2018 3.3.1, 3.3.3", fabs(result.moment.value) / wood_modulus(&wood), bending.fb, "psi");
+    check.at_in = result.moment.at_in + at->offset_in;
+    return check;
+}
+
 static struct check side_check(struct sizing *s, size_t beam, int side)
 {
     const struct beam_design *bd = &s->design->beams[beam];
-    struct wood_piece wood = piece_of(bd->member, bd->plies);
     struct beam_load *load = arena_array(s->arena, s->stack[beam].count, sizeof *load);
-    size_t count = loads_of_side(s, beam, side, load);
-    double lu = widest_gap(bd, bd->side[side]), cr = decimal_value(bd->beam->repetitive_factor.decimal);
+    const struct beam_case at = {.load = load,
+                                 .count = loads_of_side(s, beam, side, load),
+                                 .span_in = bd->design_span_in,
+                                 .offset_in = length_inches(bd->bearing[0]) / 2};
     struct check worst = {0};
     for (size_t i = 0; i < s->combo_count; i++) {
         const struct combination *combo = &s->combo[i];
         if (!combo_applies(combo, &bd->side[side]->line_plf))
             continue;
-        struct beam_result result = beam_solve(bd->design_span_in, load, count, combo->factor);
-        struct wood_bending bending = wood_bending(&wood, combo->cd, cr, lu, LE_NOT_LISTED, bd->design_span_in);
-        struct check check = check_of(side ? "bending, side B hung" : "bending, side A hung", "NDS 2018 3.3.1, 3.3.3",
-                                      fabs(result.moment.value) / wood_modulus(&wood), bending.fb, "psi");
+        struct check check = bd->inner_count > 0 ? inner_half_hung(s, bd, &at, bd->side[side], combo)
+                                                 : side_bending(bd, side, &at, combo);
+        check.name = side ? "bending, side B hung" : "bending, side A hung";
         check.combination = combo->name;
-        check.at_in = result.moment.at_in + length_inches(bd->bearing[0]) / 2;
         check.note = "the other side still on its shore; the beam held upright";
         check_worse(&worst, check);
     }

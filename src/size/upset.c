@@ -37,14 +37,22 @@ static double reach_of(const struct beam *beam, const struct hanger *hanger, dou
     return hanger ? fmin(depth, length_inches(hanger->depth_from)) : depth;
 }
 
-/* V at x of the wood: the greater of both sides of it. */
-static double shear_at(const struct beam_case *at, const struct combination *combo, double wood_x)
+/* V at x of the wood: the greater of both sides of it.  Over inner supports: the greatest of any span, the safe side.
+ */
+static double shear_at(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                       const struct combination *combo, double wood_x)
 {
     double x = fmin(fmax(wood_x - at->offset_in, 0), at->span_in), shear = 0;
-    for (int side = 0; side < 2; side++) {
+    for (int side = 0; side < 2 && bd->inner_count == 0; side++) {
         double beside = fmin(fmax(x + (side ? 1e-6 : -1e-6), 0), at->span_in * (1 - 1e-12));
         shear = fmax(shear, fabs(beam_at(at->span_in, at->load, at->count, combo->factor, beside).shear));
     }
+    if (bd->inner_count == 0)
+        return shear;
+    struct beam_extremes *most = arena_array(s->arena, bd->inner_count + 1, sizeof *most);
+    inner_extremes(s, bd, at, combo->factor, most);
+    for (size_t span = 0; span <= bd->inner_count; span++)
+        shear = fmax(shear, fabs(most[span].shear.value));
     return shear;
 }
 
@@ -61,14 +69,16 @@ static struct check rate_end(struct sizing *s, const struct beam_design *bd, con
         return (struct check){0};
     double place = is_near ? from_end : fmax(from_end, border);
     double before = is_near && low->half_space > 0 ? 0 : fmax(place - low->half_space, 0);
-    double shear = shear_at(at, combo, end ? wood - before : before);
-    double holds = hung_shear(bd->member->values->fv * combo->cd, length_inches(bd->width), depth, low->reach, place);
+    double shear = shear_at(s, bd, at, combo, end ? wood - before : before);
+    bool ends = is_near || beam_pieces(bd) > 1; /* a splice is an end, too: wherever it is, as near one */
+    double holds =
+        hung_shear(bd->member->values->fv * combo->cd, length_inches(bd->width), depth, low->reach, ends ? 0 : place);
     struct check check = check_of("", "NDS 2018 3.4.3.3, from memory", shear, holds, "lb");
     check.combination = combo->name;
     check.at_in = end ? wood - place : place;
     check.note = arena_printf(s->arena, "de %s of d %s%s", length_tape(s->arena, length_from_inches(low->reach)),
                               length_tape(s->arena, bd->member->depth),
-                              is_near ? ", within 5 d of the end: (2/3 Fv' b de) (de/d)^2" : ": 2/3 Fv' b de");
+                              ends ? ", within 5 d of the end: (2/3 Fv' b de) (de/d)^2" : ": 2/3 Fv' b de");
     return check;
 }
 

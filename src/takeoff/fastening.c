@@ -114,12 +114,11 @@ static void count_hung(struct counting *counting, const struct beam *beam, int f
                               .at = beam->ply_fasteners.at->at});
 }
 
-static void count_beam(struct counting *counting, const struct beam_design *design)
+/* Each piece of a spliced beam has its own pattern, from its own ends. */
+static int count_piece(struct counting *counting, const struct beam_design *design, size_t piece)
 {
     const struct beam *beam = design->beam;
-    if (!is_specified(counting, beam))
-        return;
-    const struct pattern pattern = {.length = design->cut_length,
+    const struct pattern pattern = {.length = beam_piece(design, piece),
                                     .end = beam->end.length,
                                     .spacing = beam->spacing.length,
                                     .stagger = beam->stagger.length,
@@ -127,13 +126,26 @@ static void count_beam(struct counting *counting, const struct beam_design *desi
                                     .faces = beam->each_face.choice == YES ? 2 : 1};
     struct row_counts rows = count_rows(&pattern);
     int64_t count = pattern.faces * (rows.full_rows * rows.full + rows.staggered_rows * rows.staggered);
-    line_add_fasteners(counting, beam->ply_fasteners.text, count,
-                       (struct takeoff_line){.id = arena_printf(counting->arena, "ply fasteners/%s", beam->head.id),
-                                             .where = head_name(counting->arena, KIND_BEAM, &beam->head),
-                                             .counted = how_counted(counting->arena, &pattern, &rows,
-                                                                    at_joints(counting, &pattern, design)),
-                                             .at = beam->ply_fasteners.at->at});
-    count_hung(counting, beam, pattern.faces);
+    line_add_fasteners(
+        counting, beam->ply_fasteners.text, count,
+        (struct takeoff_line){
+            .id = beam_pieces(design) == 1
+                      ? arena_printf(counting->arena, "ply fasteners/%s", beam->head.id)
+                      : arena_printf(counting->arena, "ply fasteners/%s/piece %zu", beam->head.id, piece + 1),
+            .where = head_name(counting->arena, KIND_BEAM, &beam->head),
+            .counted = how_counted(counting->arena, &pattern, &rows, at_joints(counting, &pattern, design)),
+            .at = beam->ply_fasteners.at->at});
+    return pattern.faces;
+}
+
+static void count_beam(struct counting *counting, const struct beam_design *design)
+{
+    int faces = 0;
+    if (!is_specified(counting, design->beam))
+        return;
+    for (size_t i = 0; i < beam_pieces(design); i++)
+        faces = count_piece(counting, design, i);
+    count_hung(counting, design->beam, faces);
 }
 
 void count_fastening(struct counting *counting)

@@ -112,7 +112,7 @@ static decimal_t count_all_plies(const struct counting *counting, const char *fi
     int64_t sum = 0;
     for (size_t i = 0; i < counting->design->beam_count; i++)
         if (is_new_beam(counting->design->beams[i].beam) && counting->design->beams[i].member)
-            sum += counting->design->beams[i].plies;
+            sum += counting->design->beams[i].plies * (int64_t)beam_pieces(&counting->design->beams[i]);
     return decimal_of(sum);
 }
 

@@ -1,4 +1,4 @@
-/* Beam plies: one piece each between its supports, nothing spliced. */
+/* Beam plies: one piece each from end to end, or from splice to splice over the supports that the job says. */
 #include "counting.h"
 #include "sawbill/text.h"
 
@@ -31,6 +31,36 @@ static const char *how_counted(struct arena *arena, const struct beam_design *de
     return buffer_text(&text);
 }
 
+/* "3 plies x 9' 7-3/4", piece 1 of 2: from end 1 to 9' 7-3/4"" */
+static const char *how_piece(struct arena *arena, const struct beam_design *design, size_t piece, length_t from)
+{
+    length_t to = from + beam_piece(design, piece);
+    const char *left = piece == 0 ? "end 1" : length_tape(arena, from);
+    const char *right = piece + 1 == beam_pieces(design) ? "end 2" : length_tape(arena, to);
+    return arena_printf(arena, "%s x %s, piece %zu of %zu: from %s to %s, cut over the middle of a support; in all %s",
+                        number_of(arena, design->plies, "ply", "plies"), length_tape(arena, beam_piece(design, piece)),
+                        piece + 1, beam_pieces(design), left, right, length_tape(arena, design->cut_length));
+}
+
+static void count_pieces(struct counting *counting, const struct beam_design *design, const char *where)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->beam->head;
+    length_t from = 0;
+    for (size_t i = 0; i < beam_pieces(design); i++) {
+        bool whole = beam_pieces(design) == 1;
+        line_add_pieces(
+            counting, design->member, design->plies, beam_piece(design, i),
+            (struct takeoff_line){.id = whole ? arena_printf(arena, "plies/%s", head->id)
+                                              : arena_printf(arena, "plies/%s/piece %zu", head->id, i + 1),
+                                  .what = "ply",
+                                  .where = where,
+                                  .counted = whole ? how_counted(arena, design) : how_piece(arena, design, i, from),
+                                  .at = head->at});
+        from += beam_piece(design, i);
+    }
+}
+
 void count_plies(struct counting *counting)
 {
     struct arena *arena = counting->arena;
@@ -44,11 +74,6 @@ void count_plies(struct counting *counting)
             diag_add(counting->diags, DIAG_T002, &head->at, "'%s' has no member: its plies are not counted", where);
             continue;
         }
-        line_add_pieces(counting, design->member, design->plies, design->cut_length,
-                        (struct takeoff_line){.id = arena_printf(arena, "plies/%s", head->id),
-                                              .what = "ply",
-                                              .where = where,
-                                              .counted = how_counted(arena, design),
-                                              .at = head->at});
+        count_pieces(counting, design, where);
     }
 }

@@ -41,17 +41,26 @@ bool member_shrinkage(struct arena *arena, const struct member *member, double *
     return false;
 }
 
+length_t longest_ply_piece(const struct beam_design *design)
+{
+    length_t longest = 0;
+    for (size_t i = 0; i < beam_pieces(design); i++)
+        longest = beam_piece(design, i) > longest ? beam_piece(design, i) : longest;
+    return longest;
+}
+
 static struct raising raising_of(struct counting *counting, const struct beam_design *design)
 {
     const struct job_facts *facts = &counting->job->facts;
+    const length_t longest = longest_ply_piece(design);
     struct raising raising = {.design = design,
-                              .ply_lb = design->member->weight_plf * length_feet(design->cut_length),
+                              .ply_lb = design->member->weight_plf * length_feet(longest),
                               .whole = design->beam->raised.choice == RAISED_WHOLE,
                               .share_lb = quantity_value(facts->lift_share.quantity),
                               .crew = facts->hands.count};
-    raising.beam_lb = raising.ply_lb * design->plies;
-    raising.lifted_lb = raising.whole ? raising.beam_lb : raising.ply_lb;
-    raising.people = raising_people(raising.lifted_lb, raising.share_lb, design->cut_length);
+    raising.beam_lb = design->member->weight_plf * length_feet(design->cut_length) * design->plies;
+    raising.lifted_lb = raising.whole ? raising.ply_lb * design->plies : raising.ply_lb;
+    raising.people = raising_people(raising.lifted_lb, raising.share_lb, longest);
     raising.needs_lift = raising.crew > 0 && raising.people > raising.crew;
     raising.shrinkage_known = member_shrinkage(counting->arena, design->member, &raising.shrinkage_in);
     return raising;

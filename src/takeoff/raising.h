@@ -19,6 +19,9 @@ double way_round_corner(double a, double b, double thick);
  * level. */
 double way_head_room(double length, double depth, double clear);
 
+/* The longest of the pieces that each ply is made of. */
+length_t longest_ply_piece(const struct beam_design *design);
+
 /* Adds what the way must let through to raising->way. */
 void way_in_add(struct counting *counting, struct raising *raising);
 

@@ -63,7 +63,7 @@ static void add_passage(struct counting *counting, struct raising *raising, cons
 {
     add(counting, raising,
         (struct way_in){.what = what,
-                        .needs_in = length_inches(raising->design->cut_length),
+                        .needs_in = length_inches(longest_ply_piece(raising->design)),
                         .has_in = has_in,
                         .known = has_in >= 0,
                         .how = how});
@@ -73,7 +73,7 @@ static void add_passage(struct counting *counting, struct raising *raising, cons
 static void through_the_house(struct counting *counting, struct raising *raising)
 {
     const struct job_facts *facts = &counting->job->facts;
-    const char *length = length_tape(counting->arena, raising->design->cut_length);
+    const char *length = length_tape(counting->arena, longest_ply_piece(raising->design));
     if (facts->longest_in.at)
         add_passage(counting, raising, "way into the house", length_inches(facts->longest_in.length),
                     arena_printf(counting->arena, "a ply is %s long, the longest piece that goes in %s", length,
@@ -101,19 +101,40 @@ static bool closed_beyond(const struct beam *beam, int end)
     return beam->end_[end].kind == END_PLATE || beam->end_[end].kind == END_POCKET;
 }
 
+/* What swings up in one piece: its length, the opening between faces, and which of its ends lie beyond them.  A piece
+ * that ends at a splice lies on the middle of a post or plate there, and the next one comes after it. */
+struct swing {
+    double length, clear;
+    bool closed[2];
+};
+
+static struct swing swing_of(const struct beam_design *design, size_t piece)
+{
+    const struct beam *beam = design->beam;
+    bool last = piece + 1 == beam_pieces(design);
+    struct swing swing = {.length = length_inches(beam_piece(design, piece)),
+                          .closed = {piece == 0 && closed_beyond(beam, 0), last && closed_beyond(beam, 1)}};
+    if (beam_pieces(design) == 1)
+        swing.clear = length_inches(beam->clear_span.length);
+    else
+        swing.clear = swing.length - (swing.closed[0] ? length_inches(design->bearing[0]) : 0) -
+                      (swing.closed[1] ? length_inches(design->bearing[1]) : 0);
+    return swing;
+}
+
 /* One end goes into its place first and the other swings up past its face: there the piece is as long as its diagonal.
  * By as much as that is longer than the opening the first end must go past the face of its support. */
-static void slide_in(struct counting *counting, struct raising *raising, double clear)
+static void slide_in(struct counting *counting, struct raising *raising, const struct swing *swing)
 {
     const struct beam *beam = raising->design->beam;
     const struct length_value *room = beam->room_beyond;
-    const double length = length_inches(raising->design->cut_length);
-    const double longer = hypot(length, length_inches(raising->design->member->depth)) - clear;
+    const double longer = hypot(swing->length, length_inches(raising->design->member->depth)) - swing->clear;
     double has = 0;
     bool known = true, open = false;
     for (int end = 0; end < 2; end++) {
-        open = open || (!closed_beyond(beam, end) && beam->end_[end].kind == END_POST);
-        if (closed_beyond(beam, end)) {
+        bool whole = beam_pieces(raising->design) == 1;
+        open = open || (whole && !swing->closed[end] && beam->end_[end].kind == END_POST);
+        if (swing->closed[end]) {
             known = known && room[end].at;
             has = fmax(has, length_inches(room[end].length));
         }
@@ -156,10 +177,13 @@ void way_in_add(struct counting *counting, struct raising *raising)
     const struct beam_design *design = raising->design;
     const double clear = length_inches(design->beam->clear_span.length);
     through_the_house(counting, raising);
-    if (length_inches(design->cut_length) <= clear ||
-        !(closed_beyond(design->beam, 0) || closed_beyond(design->beam, 1)))
+    if (length_inches(design->cut_length) <= clear)
         return;
-    slide_in(counting, raising, clear);
-    if (closed_beyond(design->beam, 0) && closed_beyond(design->beam, 1))
-        tilt_in(counting, raising, clear);
+    for (size_t i = 0; i < beam_pieces(design); i++) {
+        const struct swing swing = swing_of(design, i);
+        if (swing.closed[0] || swing.closed[1])
+            slide_in(counting, raising, &swing);
+        if (swing.closed[0] && swing.closed[1])
+            tilt_in(counting, raising, clear);
+    }
 }

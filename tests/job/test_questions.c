@@ -139,6 +139,9 @@ static void ends(void **state)
          "job.ini:40:1: ask[Q006]: does the wall with the post at end 1 of [beam B1] run in line with the beam or "
          "across it? write 'wall at end 1 = in line' or 'across'\n"},
         {"end 2 = pocket\nbearing 2 = 3 in\n", "end 2 = hanger\n", ""},
+        {"bearing 2 = 3 in\n", "bearing 2 = 3 in\ninner = post P1 at 4 ft\n",
+         "job.ini:58:9: ask[Q006]: does the wall with the post at inner support 1 of [beam B2] run in line with the beam "
+         "or across it? write 'inner = post P1 at 4 ft, wall in line' or ', wall across'\n"},
     };
     CHECK_EDITS(state, edits);
 }

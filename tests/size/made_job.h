@@ -103,6 +103,24 @@ static inline void made_set(struct made *made, const char *kind, const char *id,
     made->entries.item[last + 1] = of_section;
 }
 
+/* One more of a key that may stand in a section more than once. */
+static inline void made_again(struct made *made, const char *kind, const char *id, const char *key, const char *value)
+{
+    size_t last = SIZE_MAX;
+    for (size_t i = 0; i < made->entries.count; i++)
+        if (name_same(made->entries.item[i].kind, kind) && name_same(made->entries.item[i].id, id))
+            last = i;
+    if (last == SIZE_MAX)
+        fail_msg("the job has no section %s %s", kind, id);
+    struct entry entry = made->entries.item[last];
+    entry.key = entry.key_as = key;
+    entry.value = value;
+    made_entry(made, entry); /* room for it; a section's keys stand together */
+    for (size_t k = made->entries.count - 1; k > last + 1; k--)
+        made->entries.item[k] = made->entries.item[k - 1];
+    made->entries.item[last + 1] = entry;
+}
+
 static inline size_t made_stops(const struct made *made)
 {
     return diag_count(&made->diags, DIAG_STOP);

@@ -26,6 +26,29 @@ static void plies_are_single_pieces(void **state)
                         "2 plies x 8' 2-7/8\": bearing 3\" + clear 8' 0\" - gap 1/8\"");
 }
 
+/* B1 cut over a support at 80 in: 80 + 95 in.  Fasteners from the ends of each piece, 2 in off, rows 12 in apart of
+ * which one is staggered 6 in: floor(76 / 12) + 1 = 7 and floor(70 / 12) + 1 = 6, both faces: 26; floor(91 / 12) + 1 =
+ * 8 and floor(85 / 12) + 1 = 8: 32.  The longer piece is what is carried and lifted. */
+static void spliced_plies(void **state)
+{
+    struct house *house = house_new(*state);
+    length_t piece[] = {INCHES(80), INCHES(95)};
+    house->beam_design[0].piece = piece;
+    house->beam_design[0].piece_count = 2;
+    const struct takeoff *takeoff = house_count(house);
+    assert_null(line_find(takeoff, "plies/B1"));
+    assert_pieces(takeoff, "plies/B1/piece 1", 3, 80, "DFL2-2X10");
+    assert_pieces(takeoff, "plies/B1/piece 2", 3, 95, "DFL2-2X10");
+    assert_string_equal(
+        line_of(takeoff, "plies/B1/piece 2")->counted,
+        "3 plies x 7' 11\", piece 2 of 2: from 6' 8\" to end 2, cut over the middle of a support; in all "
+        "14' 7\"");
+    assert_count(takeoff, "ply fasteners/B1/piece 1", 26);
+    assert_count(takeoff, "ply fasteners/B1/piece 2", 32);
+    assert_within(takeoff->raising[0].ply_lb, house->member[DFL_2X10].weight_plf * 95 / 12, 1e-12);
+    assert_within(takeoff->raising[0].beam_lb, house->member[DFL_2X10].weight_plf * 3 * 175 / 12, 1e-12);
+}
+
 /* P2 stands already: nothing of it is counted.  K1 has one piece under each of the three plies of P1. */
 static void posts_and_blocks(void **state)
 {
@@ -289,6 +312,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(plies_are_single_pieces, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(spliced_plies, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(posts_and_blocks, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plies_that_no_nail_crosses_are_stitched, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hangers_and_their_nails, support_setup, support_teardown),
