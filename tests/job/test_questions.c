@@ -140,7 +140,7 @@ static void ends(void **state)
          "across it? write 'wall at end 1 = in line' or 'across'\n"},
         {"end 2 = pocket\nbearing 2 = 3 in\n", "end 2 = hanger\n", ""},
         {"bearing 2 = 3 in\n", "bearing 2 = 3 in\ninner = post P1 at 4 ft\n",
-         "job.ini:58:9: ask[Q006]: does the wall with the post at inner support 1 of [beam B2] run in line with the beam "
+         "job.ini:59:9: ask[Q006]: does the wall with the post at inner support 1 of [beam B2] run in line with the beam "
          "or across it? write 'inner = post P1 at 4 ft, wall in line' or ', wall across'\n"},
     };
     CHECK_EDITS(state, edits);
