@@ -151,6 +151,10 @@ struct shore_design {
     bool passes;
     const struct member *plate; /* of brace rows and diagonals, and of the plates unless they are said */
     const struct member *top_plate, *bottom_plate, *crib_timber; /* crib_timber: NULL without a crib */
+    const struct member *strongback;                             /* NULL: a stud wall */
+    const struct hanger *hung_by;                                /* NULL: the joists lie on the strongback */
+    double *post_lb; /* greatest load of each post under the strongback, as many as shore->supports */
+    int posts;       /* in a stud wall, of `post plies`, under what comes down in one place */
 };
 struct footing_design {
     const struct footing *footing;

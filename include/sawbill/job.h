@@ -353,6 +353,11 @@ struct shore {
     struct choice_value below, held_below;                       /* enum shore_below, enum held_below */
     struct length_value height_below;
     struct count_value jack_posts; /* rented with it; default 4 */
+    /* A beam on posts in place of the stud wall; `hung by`: a strap from it to each joist below. */
+    struct text_value strongback, hung_by;
+    struct count_value strongback_plies, sag_limit; /* defaults 1 and L/360 */
+    struct lengths_value supports;                  /* middles of its posts, from its own end */
+    struct count_value post_plies; /* of those posts; in a stud wall of one under each thing in one place; default 1 */
 };
 struct work {
     struct head head;

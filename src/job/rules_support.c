@@ -93,6 +93,37 @@ static void shore_held_below_needs_height(const struct ruling *ruling)
                     ruling->name);
 }
 
+/* What only a strongback has. */
+static const struct entry *of_strongback(const struct shore *shore)
+{
+    const struct entry *at[] = {shore->strongback_plies.at, shore->supports.at, shore->hung_by.at, shore->sag_limit.at};
+    for (size_t i = 0; i < sizeof at / sizeof *at; i++)
+        if (at[i])
+            return at[i];
+    return NULL;
+}
+
+static void shore_strongback_needs_posts(const struct ruling *ruling)
+{
+    const struct shore *shore = ruling->element;
+    if (!shore->strongback.at && of_strongback(shore))
+        rule_broken(ruling, of_strongback(shore), "%s has no 'strongback', so that '%s' says nothing", ruling->name,
+                    of_strongback(shore)->key_as);
+    if (shore->strongback.at && shore->supports.count < 2)
+        rule_broken(ruling, shore->strongback.at,
+                    "%s has a strongback and needs 'supports': two or more places of its posts, such as '3 in, 6 ft, "
+                    "11 ft 9 in'",
+                    ruling->name);
+}
+
+static void shore_supports_on_the_wood(const struct ruling *ruling)
+{
+    const struct shore *shore = ruling->element;
+    size_t count = shore->supports.count; /* they ascend */
+    if (count > 0 && shore->length.at && shore->supports.item[count - 1] > shore->length.length)
+        rule_broken(ruling, shore->supports.at, "%s: the last of 'supports' lies beyond its 'length'", ruling->name);
+}
+
 static const struct rule rules[] = {
     {KIND_POST, DIAG_K013, post_wall_stays},
     {KIND_BLOCK, DIAG_K013, block_wall_stays},
@@ -104,5 +135,7 @@ static const struct rule rules[] = {
     {KIND_SHORE, DIAG_K013, shore_holds_something},
     {KIND_SHORE, DIAG_K013, shore_over_parallel_joists},
     {KIND_SHORE, DIAG_K017, shore_held_below_needs_height},
+    {KIND_SHORE, DIAG_K017, shore_strongback_needs_posts},
+    {KIND_SHORE, DIAG_K013, shore_supports_on_the_wood},
 };
 const struct rules rules_of_support = {rules, sizeof rules / sizeof *rules};

@@ -152,6 +152,14 @@ static void add_shore(struct json *json, cJSON *list, const struct shore_design 
     json_integer(json, row, "studs", shore->studs);
     json_integer(json, row, "brace_rows", shore->brace_rows);
     json_number(json, row, "stud_lb", shore->stud_lb, 3);
+    json_integer(json, row, "posts", shore->posts);
+    json_text(json, row, "strongback", shore->strongback ? shore->strongback->code : NULL);
+    cJSON *supports = json_array(json, row, "supports");
+    for (size_t i = 0; i < shore->shore->supports.count && shore->post_lb; i++) {
+        cJSON *support = json_object(json, supports, NULL);
+        json_place(json, support, length_inches(shore->shore->supports.item[i]));
+        json_number(json, support, "lb", shore->post_lb[i], 3);
+    }
 }
 
 static void add_path(struct json *json, cJSON *parent, const struct design *design)

@@ -132,8 +132,11 @@ void basis_write(struct sizing *s)
     }
     for (size_t i = 0; i < design->post_count; i++)
         say_values(s, design->posts[i].member);
-    for (size_t i = 0; i < design->shore_count; i++)
+    for (size_t i = 0; i < design->shore_count; i++) {
         say_values(s, design->shores[i].member);
+        if (design->shores[i].strongback)
+            say_values(s, design->shores[i].strongback);
+    }
     basis_add(s, "hangers and straps: listed loads of hangers.csv at the duration of each combination; a value that is "
                  "not listed is never scaled up");
     list_walls(s);

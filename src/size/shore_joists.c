@@ -78,6 +78,16 @@ static struct shore_tip at_shore(const struct tip *tip, const struct combination
     return shore_tip(combined(combo, &tip->per_inch), run, back, lb);
 }
 
+/* What the joists lie on, and how wide it is; NULL: they hang. */
+static const struct member *seat_of(const struct shore_design *sd, double *wide_in)
+{
+    const struct member *seat = sd->strongback ? (sd->shore->hung_by.at ? NULL : sd->strongback) : sd->top_plate;
+    if (seat)
+        *wide_in = sd->strongback ? sd->shore->strongback_plies.count * length_inches(seat->ply_width)
+                                  : length_inches(seat->depth);
+    return seat;
+}
+
 static void rate_joist(struct tip *tip, const struct design_row *row, const struct combination *combo)
 {
     struct sizing *s = tip->s;
@@ -99,14 +109,16 @@ static void rate_joist(struct tip *tip, const struct design_row *row, const stru
          check_of(arena_printf(s->arena, "%s at the shore, shear", tip->name), "NDS 2018 3.4.2",
                   1.5 * at.shear_lb / wood_area(&one), row->fv * tip->cd, "psi"),
          combo, "the greater of both sides of the shore");
-    const struct member *plate = tip->sd->top_plate;
-    if (!plate)
+    double seat_in = 0;
+    const struct member *seat = seat_of(tip->sd, &seat_in);
+    if (!seat)
         return;
     keep(&tip->bearing,
-         check_of(arena_printf(s->arena, "%s on the shore's plate", tip->name), "NDS 2018 3.10.2",
-                  at.reaction_lb / (tip->width_in * length_inches(plate->depth)),
-                  fmin(row->fc_perp, plate->values->fc_perp), "psi"),
-         combo, "the weaker of joist and plate");
+         check_of(
+             arena_printf(s->arena, "%s on the shore's %s", tip->name, tip->sd->strongback ? "strongback" : "plate"),
+             "NDS 2018 3.10.2", at.reaction_lb / (tip->width_in * seat_in), fmin(row->fc_perp, seat->values->fc_perp),
+             "psi"),
+         combo, tip->sd->strongback ? "the weaker of joist and strongback" : "the weaker of joist and plate");
 }
 
 /* A stud under every joist leaves the plate nothing to bend for. */
@@ -157,7 +169,7 @@ static void say_lift(const struct tip *tip)
 static void say_studs(const struct tip *tip)
 {
     struct sizing *s = tip->s;
-    if (studs_meet_joists(tip))
+    if (studs_meet_joists(tip) && !tip->sd->strongback)
         basis_add(s, arena_printf(s->arena, "%s: a stud stands under each of %s; where it cannot, double the top plate",
                                   head_name(s->arena, KIND_SHORE, &tip->sd->shore->head), tip->name));
 }
@@ -189,7 +201,7 @@ static void size_tip(struct tip *tip, struct member_checks *checks)
                                       "size are not known",
                                       tip->name, head_name(s->arena, KIND_SHORE, &tip->sd->shore->head)));
     }
-    if (tip->sd->top_plate && !studs_meet_joists(tip))
+    if (tip->sd->top_plate && !tip->sd->strongback && !studs_meet_joists(tip))
         for (size_t i = 0; i < s->combo_count; i++)
             if (combo_applies(&s->combo[i], &tip->present))
                 rate_plate(tip, &s->combo[i]);

@@ -122,10 +122,7 @@ static struct shore_load gather(struct sizing *s, const struct shore *shore, siz
         else if (ref->kind == KIND_WALL)
             add_from_stack(s, head_name(s->arena, KIND_WALL, &job->walls[ref->index].head), &out);
         else
-            unchecked_add(
-                s, arena_printf(s->arena, "not checked: %s under %s", head_name(s->arena, KIND_SHORE, &shore->head),
-                                ref->kind == KIND_BEAM ? head_name(s->arena, KIND_BEAM, &job->beams[ref->index].head)
-                                                       : ref->id));
+            out.point_lb = loads_plus(out.point_lb, shore_beam_lb(s, shore, ref->index));
     }
     for (size_t i = 0; i < job->load_count; i++)
         if (job->loads[i].held_by.at && job->loads[i].held_by.index == index && !held_already(shore, KIND_LOAD, i))
@@ -136,11 +133,27 @@ static struct shore_load gather(struct sizing *s, const struct shore *shore, siz
     return out;
 }
 
+/* What comes down on it in one place, each a post of its own. */
+static int points_on(const struct job *job, const struct shore *shore, size_t index)
+{
+    int points = 0;
+    for (size_t i = 0; i < shore->holds.count; i++) {
+        const struct ref_value *ref = &shore->holds.item[i];
+        points += ref->kind == KIND_BEAM || (ref->kind == KIND_LOAD && job->loads[ref->index].at.at);
+    }
+    for (size_t i = 0; i < job->load_count; i++)
+        points += job->loads[i].held_by.at && job->loads[i].held_by.index == index && job->loads[i].at.at &&
+                  !held_already(shore, KIND_LOAD, i);
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        points += job->obstructions[i].held_by.at && job->obstructions[i].held_by.index == index;
+    return points;
+}
+
 /* Both axes; rows of braces shorten the weak one.  NDS 2018 3.7.1.4: le/d up to 75 during construction. */
-static struct wood_post stud_of(const struct shore_design *sd)
+static struct wood_post stud_of(const struct shore_design *sd, int plies)
 {
     double height = length_inches(sd->height);
-    return (struct wood_post){.piece = piece_of(sd->member, 1),
+    return (struct wood_post){.piece = piece_of(sd->member, plies),
                               .along_in = height,
                               .across_in = height / (sd->brace_rows + 1),
                               .most_slender = 75};
@@ -181,7 +194,7 @@ static const struct member *weaker_plate(const struct shore_design *sd)
 static void check_stud(struct sizing *s, struct shore_design *sd, const struct loads *lb, struct member_checks *checks)
 {
     double cd = wood_cd_of_days(sd->shore->days.count);
-    struct wood_post stud = stud_of(sd);
+    struct wood_post stud = stud_of(sd, 1);
     struct wood_post_rating rating = wood_post_rate(&stud, cd);
     struct check worst = {0}, plate = {0};
     const struct member *plate_of = weaker_plate(sd);
@@ -207,15 +220,84 @@ static void check_stud(struct sizing *s, struct shore_design *sd, const struct l
     checks_add(s, checks, plate);
 }
 
+/* `post plies`: a post under each thing in one place, and its plate.  All of them are put on one, with a stud's share
+ * of the rest. */
+static void check_post(struct sizing *s, struct shore_design *sd, const struct loads *lb, struct member_checks *checks)
+{
+    double cd = wood_cd_of_days(sd->shore->days.count);
+    struct wood_post post = stud_of(sd, sd->shore->post_plies.count);
+    struct wood_post_rating rating = wood_post_rate(&post, cd);
+    struct check worst = {0}, plate = {0};
+    const struct member *plate_of = weaker_plate(sd);
+    for (size_t i = 0; i < s->combo_count; i++) {
+        const struct combination *combo = &s->combo[i];
+        if (!combo_applies(combo, lb))
+            continue;
+        double demand = combined(combo, lb);
+        struct check check = check_of("post in the shore", "NDS 2018 3.7.1", demand, rating.capacity_lb, "lb");
+        check.combination = combo->name;
+        check.note =
+            arena_printf(s->arena, "%d plies, each by itself; %s", post.piece.plies, stud_note(s, sd, &rating, cd));
+        check_worse(&worst, check);
+        if (!plate_of || !plate_of->values)
+            continue;
+        check = check_of("plate at the post", "NDS 2018 3.10.2", demand / wood_area(&post.piece),
+                         plate_of->values->fc_perp, "psi");
+        check.combination = combo->name;
+        check.note = plate_of->code;
+        check_worse(&plate, check);
+    }
+    checks_add(s, checks, worst);
+    checks_add(s, checks, plate);
+}
+
+static void check_uprights(struct sizing *s, struct shore_design *sd, const struct shore_load *load,
+                           struct member_checks *checks)
+{
+    struct loads even = loads_times(load->plf, length_feet(sd->spacing));
+    struct loads lb = loads_plus(even, load->point_lb);
+    if (sd->strongback) {
+        strongback_check(s, sd, &load->plf, &load->point_lb, checks);
+    } else if (sd->posts > 0) {
+        check_stud(s, sd, &even, checks);
+        check_post(s, sd, &lb, checks);
+    } else {
+        check_stud(s, sd, &lb, checks);
+    }
+}
+
+static void say_point(struct sizing *s, const struct shore_design *sd, const char *name, const struct shore_load *load)
+{
+    if (loads_sum(load->point_lb) > 0)
+        basis_add(s, arena_printf(s->arena,
+                                  "%s: what comes down in one place is all put on one %s, x %s for standing past it on "
+                                  "the cut joists (P L/(L - a), statics)",
+                                  name,
+                                  sd->strongback  ? "place of its strongback"
+                                  : sd->posts > 0 ? "post"
+                                                  : "stud",
+                                  number_text(s->arena, load->tip, 3)));
+}
+
+static const char *made_of(struct sizing *s, const struct shore_design *sd)
+{
+    const char *studs =
+        member_text(s->arena, sd->member, sd->strongback && sd->shore->post_plies.at ? sd->shore->post_plies.count : 1);
+    return sd->strongback
+               ? arena_printf(s->arena, "%s on posts of %s",
+                              member_text(s->arena, sd->strongback, sd->shore->strongback_plies.count), studs)
+               : studs;
+}
+
 static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
 {
     const struct shore *shore = sd->shore;
     const char *name = head_name(s->arena, KIND_SHORE, &shore->head);
     struct shore_load load = gather(s, shore, index);
-    struct loads lb = loads_plus(loads_times(load.plf, length_feet(sd->spacing)), load.point_lb);
-    struct member_checks *checks = checks_new(s, name, member_text(s->arena, sd->member, 1));
-    checks->unverified = !sd->member->values->seen;
-    check_stud(s, sd, &lb, checks);
+    struct member_checks *checks = checks_new(s, name, made_of(s, sd));
+    checks->unverified = !sd->member->values->seen || (sd->strongback && !sd->strongback->values->seen);
+    check_uprights(s, sd, &load, checks);
+    shore_beams_check(s, sd, checks);
     shore_joists_check(s, sd, &load.at_tips, checks);
     if (load.too_short) {
         struct check back = check_of("set back", "statics", 1, 0, "");
@@ -223,12 +305,7 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
         checks_add(s, checks, back);
     }
     sd->passes = checks_close(s, checks, &shore->head.at);
-    if (loads_sum(load.point_lb) > 0)
-        basis_add(s,
-                  arena_printf(s->arena,
-                               "%s: what comes down in one place is all put on one stud, x %s for standing past it on "
-                               "the cut joists (P L/(L - a), statics)",
-                               name, number_text(s->arena, load.tip, 3)));
+    say_point(s, sd, name, &load);
     const char *below = shore->stands_on.text && *shore->stands_on.text ? shore->stands_on.text : "not said";
     const char *held = shore->held_below.choice == HELD_BELOW_CRIB    ? ", the crib below it too"
                        : shore->held_below.choice == HELD_BELOW_SHORE ? ", the second shore below it too"
@@ -241,6 +318,35 @@ static const struct member *plate_named(struct sizing *s, const struct shore *sh
                                         const struct member *other)
 {
     return code->at ? member_named(s, code, &shore->head, KIND_SHORE) : other;
+}
+
+static const struct hanger *strap_named(struct sizing *s, const struct shore *shore)
+{
+    const struct hanger *strap = shore->hung_by.at ? catalog_hanger(s->catalog, shore->hung_by.text) : NULL;
+    if (shore->hung_by.at && (!strap || strap->kind != CONNECTOR_STRAP)) {
+        diag_add(s->diags, DIAG_C006, &shore->hung_by.at->at, "'%s' of %s is not a strap in hangers.csv",
+                 shore->hung_by.text, head_name(s->arena, KIND_SHORE, &shore->head));
+        return NULL;
+    }
+    return strap;
+}
+
+/* Studs and posts, or a strongback on posts of the studs' member: as long as its last post asks. */
+static void resolve_uprights(struct sizing *s, struct shore_design *sd, size_t index)
+{
+    const struct shore *shore = sd->shore;
+    const struct lengths_value *at = &shore->supports;
+    int plies = shore->post_plies.at ? shore->post_plies.count : 1;
+    if (!shore->strongback.at) {
+        sd->studs = stud_count(sd->length, sd->spacing);
+        sd->posts = shore->post_plies.at ? points_on(s->job, shore, index) : 0;
+        return;
+    }
+    sd->strongback = member_named(s, &shore->strongback, &shore->head, KIND_SHORE);
+    sd->hung_by = strap_named(s, shore);
+    if (at->count > 0 && sd->length < at->item[at->count - 1])
+        sd->length = at->item[at->count - 1];
+    sd->studs = plies * (int)at->count;
 }
 
 void shores_size(struct sizing *s)
@@ -260,8 +366,8 @@ void shores_size(struct sizing *s)
         sd->height = shore->height.length;
         sd->spacing = shore->spacing.length > 0 ? shore->spacing.length : 16 * LENGTH_INCH;
         sd->brace_rows = shore->brace_rows.count;
-        sd->studs = stud_count(sd->length, sd->spacing);
-        if (sd->member)
+        resolve_uprights(s, sd, i);
+        if (sd->member && (sd->strongback || !shore->strongback.at))
             shore_size(s, sd, i);
     }
 }

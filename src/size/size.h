@@ -220,6 +220,12 @@ struct shore_tips {
 };
 void shore_joists_check(struct sizing *s, const struct shore_design *sd, const struct shore_tips *tips,
                         struct member_checks *checks);
+/* strongback.c: a beam on posts in place of the studs; loads along it and in one place */
+void strongback_check(struct sizing *s, struct shore_design *sd, const struct loads *plf, const struct loads *point_lb,
+                      struct member_checks *checks);
+/* shore_beams.c: a beam that a shore holds near its end; its load on the shore, then its checks past it */
+struct loads shore_beam_lb(struct sizing *s, const struct shore *shore, size_t beam);
+void shore_beams_check(struct sizing *s, const struct shore_design *sd, struct member_checks *checks);
 void shores_size(struct sizing *s);
 void basis_write(struct sizing *s);
 

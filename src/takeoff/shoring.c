@@ -140,15 +140,89 @@ static void note_nothing(struct counting *counting, const struct shore_design *d
              head_name(counting->arena, KIND_SHORE, head), why);
 }
 
+/* `height` is to what it holds: to its top where that lies on it, to its underside where that hangs from it. */
+static length_t post_under_strongback(const struct wall_of *wall)
+{
+    const struct shore_design *design = wall->design;
+    bool hung = design->shore->hung_by.at || wall->below;
+    return wall->height - bottom_of(design)->ply_width - (hung ? 0 : design->strongback->depth);
+}
+
+/* Posts on a bottom plate, diagonals; the strongback itself stands on the upper floor alone. */
+static void count_strongback(struct counting *counting, const struct wall_of *wall)
+{
+    struct arena *arena = counting->arena;
+    const struct shore_design *design = wall->design;
+    int64_t posts = (int64_t)design->shore->supports.count, plies = design->shore->strongback_plies.count;
+    length_t post = post_under_strongback(wall);
+    if (design->length <= 0 || post <= 0) {
+        note_nothing(counting, design, wall->below ? "has no length or no height below" : "has no length or no height");
+        return;
+    }
+    if (!wall->below)
+        add_pieces(counting, wall, design->strongback, "strongback", "strongback", plies, design->length,
+                   arena_printf(arena, "%s of %s", number_of(arena, plies, "ply", "plies"),
+                                length_tape(arena, design->length)));
+    add_pieces(counting, wall, design->member, "strongback post", "posts", design->studs, post,
+               arena_printf(arena, "%s x %s; height %s less %s", number_of(arena, posts, "post", "posts"),
+                            number_of(arena, design->studs / posts, "ply", "plies"), length_tape(arena, wall->height),
+                            length_tape(arena, wall->height - post)));
+    add_runs(counting, wall, bottom_of(design), "shore bottom plate", "bottom plate", 1, "bottom plate");
+    add_runs(counting, wall, design->plate, "shore brace row", "brace rows", design->brace_rows,
+             number_of(arena, design->brace_rows, "brace row", "brace rows"));
+    add_diagonals(counting, wall);
+}
+
+/* One strap for each joist of the fields that hang from it. */
+static void count_hung(struct counting *counting, const struct shore_design *design)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->shore->head;
+    int64_t joists = 0;
+    for (size_t i = 0; i < design->shore->holds.count; i++)
+        for (size_t k = 0; k < counting->design->joists_count; k++)
+            if (design->shore->holds.item[i].kind == KIND_JOISTS &&
+                counting->design->joists[k].joists == &counting->job->joists[design->shore->holds.item[i].index])
+                joists += (int64_t)counting->design->joists[k].count;
+    if (!design->hung_by || joists == 0)
+        return;
+    struct takeoff_line line = connector_line(counting, design->hung_by, "strap to the strongback", joists);
+    line.id = arena_printf(arena, "shores/%s/straps", head->id);
+    line.where = head_name(arena, KIND_SHORE, head);
+    line.counted =
+        arena_printf(arena, "%s that hang from it: one strap each", number_of(arena, joists, "joist", "joists"));
+    line.spare = true;
+    line.at = head->at;
+    add_connector(counting, design->hung_by, joists, joists == 1 ? "strap" : "straps", line, NULL);
+}
+
+/* `post plies` in a stud wall: a post under each thing that comes down in one place. */
+static void add_posts(struct counting *counting, const struct wall_of *wall, length_t stud)
+{
+    struct arena *arena = counting->arena;
+    const struct shore_design *design = wall->design;
+    int64_t plies = design->shore->post_plies.count;
+    if (design->posts > 0)
+        add_pieces(counting, wall, design->member, "shore post", "posts", design->posts * plies, stud,
+                   arena_printf(arena, "%s in one place x %s",
+                                number_of(arena, design->posts, "thing that comes down", "things that come down"),
+                                number_of(arena, plies, "ply", "plies")));
+}
+
 static void count_wall(struct counting *counting, const struct wall_of *wall)
 {
     const struct shore_design *design = wall->design;
+    if (design->strongback) {
+        count_strongback(counting, wall);
+        return;
+    }
     length_t stud = wall->height - top_of(design)->ply_width - bottom_of(design)->ply_width;
     if (design->length <= 0 || stud <= 0) {
         note_nothing(counting, design, wall->below ? "has no length or no height below" : "has no length or no height");
         return;
     }
     add_studs(counting, wall, stud);
+    add_posts(counting, wall, stud);
     add_plates(counting, wall);
     add_runs(counting, wall, design->plate, "shore brace row", "brace rows", design->brace_rows,
              number_of(counting->arena, design->brace_rows, "brace row", "brace rows"));
@@ -189,12 +263,13 @@ bool shore_stands_twice(const struct shore_design *design)
 
 static void count_shore(struct counting *counting, const struct shore_design *design, struct shore_stock *stock)
 {
-    if (!design->member || !design->plate) {
+    if (!design->member || !design->plate || (design->shore->strongback.at && !design->strongback)) {
         note_nothing(counting, design, "has no stud member");
         return;
     }
     struct wall_of wall = {.design = design, .stock = stock, .under = "", .height = design->height};
     count_wall(counting, &wall);
+    count_hung(counting, design);
     wall.height = design->shore->height_below.length;
     if (design->shore->held_below.choice == HELD_BELOW_CRIB)
         count_crib(counting, &wall);

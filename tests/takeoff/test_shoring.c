@@ -165,6 +165,51 @@ static void days_of_a_set_add_up(void **state)
     }
 }
 
+/* 93 in high: 93 - 9-1/4 of strongback - 1-1/2 of plate = 82-1/4 in, 3 posts x 2 plies; hung, the posts reach 91-1/2 in
+ * and each of 3 joists has a strap. */
+static void a_strongback_stands_on_posts(void **state)
+{
+    struct house *house = house_new(*state);
+    struct shore *shore = shore_of(house);
+    static length_t at[] = {INCHES(3), INCHES(100), INCHES(197)};
+    shore->strongback = (struct text_value){"DFL2-2X10", &house->written};
+    shore->strongback_plies = (struct count_value){2, &house->written};
+    shore->supports = (struct lengths_value){at, 3, &house->written};
+    shore_design_of(house)->strongback = &house->member[DFL_2X10];
+    shore_design_of(house)->studs = 6;
+    const struct takeoff *takeoff = house_count(house);
+    assert_count(takeoff, "shores/S1/strongback", 2);
+    assert_true(length_of(takeoff, "shores/S1/strongback") == INCHES(200));
+    assert_count(takeoff, "shores/S1/posts", 6);
+    assert_true(length_of(takeoff, "shores/S1/posts") == INCHES(82.25));
+    assert_count(takeoff, "shores/S1/bottom plate", 1);
+    assert_count(takeoff, "shores/S1/diagonals", 3);
+    assert_null(line_find(takeoff, "shores/S1/studs"));
+    assert_null(line_find(takeoff, "shores/S1/plates"));
+    shore->hung_by = (struct text_value){"STRAP-1", &house->written};
+    shore_design_of(house)->hung_by = &house->hanger[STRAP];
+    struct ref_value *held = arena_alloc(house->arena, sizeof *held);
+    *held = (struct ref_value){.kind = KIND_JOISTS, .index = 0};
+    shore->holds = (struct refs_value){.item = held, .count = 1, .at = &house->written};
+    house->joist_design[0].count = 3;
+    takeoff = house_count(house);
+    assert_true(length_of(takeoff, "shores/S1/posts") == INCHES(91.5));
+    assert_count(takeoff, "shores/S1/straps", 3);
+    assert_count(takeoff, "shores/S1/straps/nails at one end", 3 * house->hanger[STRAP].carrier_count);
+}
+
+/* A beam and a post come down on it: 2 posts of 3 plies, as long as the studs, 93 - 3. */
+static void posts_stand_under_points(void **state)
+{
+    struct house *house = house_new(*state);
+    shore_of(house)->post_plies = (struct count_value){3, &house->written};
+    shore_design_of(house)->posts = 2;
+    const struct takeoff *takeoff = house_count(house);
+    assert_count(takeoff, "shores/S1/studs", 14);
+    assert_count(takeoff, "shores/S1/posts", 6);
+    assert_true(length_of(takeoff, "shores/S1/posts") == INCHES(90));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -176,6 +221,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(what_is_below_is_built_too, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_lumber_comes_back, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(days_of_a_set_add_up, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_strongback_stands_on_posts, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(posts_stand_under_points, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
