@@ -153,8 +153,21 @@ struct shore_design {
     const struct member *top_plate, *bottom_plate, *crib_timber; /* crib_timber: NULL without a crib */
     const struct member *strongback;                             /* NULL: a stud wall */
     const struct hanger *hung_by;                                /* NULL: the joists lie on the strongback */
-    double *post_lb; /* greatest load of each post under the strongback, as many as shore->supports */
-    int posts;       /* in a stud wall, of `post plies`, under what comes down in one place */
+    double *post_lb;  /* greatest load of each post under the strongback, as many as shore->supports */
+    int posts;        /* in a stud wall, of `post plies`, under what comes down in one place */
+    double dead_lb;   /* of stud_lb what is dead load */
+    const char *lift; /* what a jack lifts at each joist, in words; NULL: it holds no joists */
+};
+/* A stage of the work, and what stands in it: one row a shore or beam. */
+struct stage {
+    int number;       /* 1 wall up, shores snug; 2 wall out; 3 beam in, joists half hung; 4 all hung, shores out */
+    const char *name; /* of the stage */
+    const char *what; /* "shore A" */
+    double lb;        /* of one stud or post of a shore, of a beam's heavier end; NAN: not known */
+    const char *governs;
+    double ratio; /* NAN: nothing checked */
+    bool specified;
+    const char *rule; /* what to do or not to do, or NULL */
 };
 struct footing_design {
     const struct footing *footing;
@@ -202,6 +215,8 @@ struct design {
     const char *standard; /* of the combinations: "ASCE 7-16" */
     const struct combination *combinations;
     size_t combination_count;
+    struct stage *stage;
+    size_t stage_count, stage_capacity;
 };
 
 /* The member of each beam, in the order of job->beams; member NULL leaves it to the job's own `member` and `plies`. */

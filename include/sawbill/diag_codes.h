@@ -68,6 +68,7 @@ DIAG_ROW(T001, STOP, false, "piece longer than any stock")
 DIAG_ROW(T002, NOTE, true, "nothing counted")
 DIAG_ROW(T003, NOTE, true, "heavier than the crew lifts")
 DIAG_ROW(T004, ASK, false, "does not go in as measured")
+DIAG_ROW(T005, STOP, false, "order of work that does not fit the work")
 
 /* P: prices */
 DIAG_ROW(P001, STOP, false, "no price for something the job needs")

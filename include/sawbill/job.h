@@ -195,6 +195,8 @@ struct job_facts { /* [job] */
     struct text_value unusual_engineer;     /* who answers for it, and his sheet */
     struct length_value beyond_span;        /* "engineer beyond span"; default 20 ft, which it never passes */
     struct quantity_value beyond_reaction;  /* "engineer beyond reaction"; default 10,000 lb, likewise */
+    struct texts_value sequence;            /* the order of work: names of tasks, and "work ID"; else the catalog's */
+    struct decimal_value hours_a_day;       /* default 8 */
 };
 struct area {
     struct head head;
@@ -357,6 +359,7 @@ struct shore {
     struct text_value strongback, hung_by;
     struct count_value strongback_plies, sag_limit; /* defaults 1 and L/360 */
     struct lengths_value supports;                  /* middles of its posts, from its own end */
+    struct text_value from_task, to_task;           /* of its set: the first and the last task that it stands through */
     struct count_value post_plies; /* of those posts; in a stud wall of one under each thing in one place; default 1 */
 };
 struct work {

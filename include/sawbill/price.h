@@ -63,6 +63,8 @@ struct labor_line {
     money_t rate, total;
     int crew;
     const char *cost_code;
+    int in_work;    /* place in the order of work */
+    decimal_t days; /* hours / crew / hours a day, to hundredths */
 };
 /* One line of the estimate: what it costs direct, and how it is marked up. */
 enum estimate_from { FROM_ORDER, FROM_LABOR, FROM_DELIVERY, FROM_TAX, FROM_JOB };
@@ -110,9 +112,12 @@ struct estimate {
     struct draw *draw;
     size_t draw_count;
     decimal_t hours;
+    int64_t working_days;          /* days of all lines, one after the other, up to whole ones; at least the trips */
     money_t low_price, high_price; /* of a budget: every task at its low, at its high hours; else both are price */
 };
 
+/* Of the job, 8 where it does not say. */
+decimal_t hours_a_day(const struct job *job);
 /* What one of the line's `packs` is: "each", "ft", "cut", "pack of 300 sq ft", "pack of 12". */
 const char *order_unit(struct arena *arena, const struct order_line *line);
 /* The order from takeoff and plans, with packs for the prices now. */

@@ -27,6 +27,15 @@ struct takeoff_line {
     bool spare; /* fasteners: the bid's spare applies */
     const char *cost_code;
     struct place at; /* of the section or catalog row that it comes from */
+    int in_work;     /* LINE_LABOR: its place in the order of work; equal ones stay as they are counted */
+};
+/* What comes back when the shores are down: own lumber for the next job, jack posts to the rental. */
+struct takeoff_return {
+    const char *what;
+    const struct member *member; /* NULL: rented */
+    length_t length;
+    int64_t count;
+    const char *from; /* "shore A, shore B" */
 };
 /* Whether a beam or its plies go in: one measure that the way offers against what the wood needs. */
 struct way_in {
@@ -51,6 +60,8 @@ struct raising {
 struct takeoff {
     struct takeoff_line *line;
     size_t count, capacity;
+    struct takeoff_return *back;
+    size_t back_count, back_capacity;
     struct raising *raising;
     size_t raising_count, raising_capacity;
 };

@@ -193,6 +193,22 @@ static const struct key_row job_rows[] = {
      .help = "what one end of a beam may bring without an engineer; may be lowered, never raised",
      .example = "8000 lb",
      .offset = offsetof(struct job_facts, beyond_reaction)},
+    {.key = "sequence",
+     .type = TYPE_TEXTS,
+     .help = "the order of this job's work: task names of labor.csv, and 'work ID' for work of its own, with commas or "
+             "one a line; without it the order of labor.csv",
+     .example = "build shore, carry in ply, lift ply, demo wall",
+     .offset = offsetof(struct job_facts, sequence)},
+    {.key = "hours a day",
+     .type = TYPE_DECIMAL,
+     .fallback = "8",
+     .bare = true,
+     .unit = "hours",
+     .range = "1 to 24",
+     .usual = "6 to 10",
+     .help = "hours that the crew works in a day: what the working days are computed by",
+     .example = "8 hours",
+     .offset = offsetof(struct job_facts, hours_a_day)},
 };
 const struct key_rows keys_of_job = {job_rows, COUNT_OF(job_rows)};
 

@@ -93,6 +93,15 @@ static void shore_held_below_needs_height(const struct ruling *ruling)
                     ruling->name);
 }
 
+static void shore_tasks_need_a_set(const struct ruling *ruling)
+{
+    const struct shore *shore = ruling->element;
+    const struct entry *at = shore->from_task.at ? shore->from_task.at : shore->to_task.at;
+    if (at && !shore->set.at)
+        rule_broken(ruling, at, "%s has no 'set', so that '%s' says nothing: it shares lumber within its set alone",
+                    ruling->name, at->key_as);
+}
+
 /* What only a strongback has. */
 static const struct entry *of_strongback(const struct shore *shore)
 {
@@ -135,6 +144,7 @@ static const struct rule rules[] = {
     {KIND_SHORE, DIAG_K013, shore_holds_something},
     {KIND_SHORE, DIAG_K013, shore_over_parallel_joists},
     {KIND_SHORE, DIAG_K017, shore_held_below_needs_height},
+    {KIND_SHORE, DIAG_K017, shore_tasks_need_a_set},
     {KIND_SHORE, DIAG_K017, shore_strongback_needs_posts},
     {KIND_SHORE, DIAG_K013, shore_supports_on_the_wood},
 };

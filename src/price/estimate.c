@@ -105,7 +105,7 @@ static struct estimate *price_at(struct arena *arena, const struct job *job, con
     estimate->tax_mode =
         job->bid.tax_mode.choice == TAX_UNANSWERED ? TAX_IN_COST : (enum tax_mode)job->bid.tax_mode.choice;
     estimate->tax_rate = job->bid.tax.percent;
-    estimate_labor(arena, takeoff, catalog, pace, estimate, diags);
+    estimate_labor(arena, job, takeoff, catalog, pace, estimate, diags);
     size_t most = takeoff->count + order->count + 2 * order->supplier_count;
     estimate->line = arena_array(arena, most, sizeof *estimate->line);
     add_labor(estimate);

@@ -33,8 +33,8 @@ void order_suppliers(struct arena *arena, const struct catalog *catalog, struct 
 /* Which of a task's three rates. */
 enum pace { PACE_LOW, PACE_LIKELY, PACE_HIGH };
 /* Fills labor and its count, in the order of work; a task without a wage is a stop. */
-void estimate_labor(struct arena *arena, const struct takeoff *takeoff, const struct catalog *catalog, enum pace pace,
-                    struct estimate *estimate, struct diags *diags);
+void estimate_labor(struct arena *arena, const struct job *job, const struct takeoff *takeoff,
+                    const struct catalog *catalog, enum pace pace, struct estimate *estimate, struct diags *diags);
 /* Fills the class rows and their sums from the estimate's lines. */
 void estimate_markup(struct arena *arena, const struct job *job, struct estimate *estimate, struct diags *diags);
 /* Fills tax, rounding, price, margin and draws. */

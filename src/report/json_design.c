@@ -162,6 +162,23 @@ static void add_shore(struct json *json, cJSON *list, const struct shore_design 
     }
 }
 
+static void add_stages(struct json *json, cJSON *parent, const struct design *design)
+{
+    cJSON *stages = json_array(json, parent, "stages");
+    for (size_t i = 0; i < design->stage_count; i++) {
+        const struct stage *stage = &design->stage[i];
+        cJSON *row = json_object(json, stages, NULL);
+        json_integer(json, row, "number", stage->number);
+        json_text(json, row, "stage", stage->name);
+        json_text(json, row, "what", stage->what);
+        json_number(json, row, "lb", stage->lb, 3);
+        json_text(json, row, "governs", stage->governs);
+        json_ratio(json, row, "ratio", stage->ratio);
+        json_bool(json, row, "specified", stage->specified);
+        json_text(json, row, "rule", stage->rule);
+    }
+}
+
 static void add_path(struct json *json, cJSON *parent, const struct design *design)
 {
     cJSON *path = json_array(json, parent, "load_path");
@@ -229,6 +246,7 @@ void json_design(struct json *json, cJSON *root, const struct design *design)
     cJSON *shores = json_array(json, object, "shores");
     for (size_t i = 0; i < design->shore_count; i++)
         add_shore(json, shores, &design->shores[i]);
+    add_stages(json, object, design);
     json_texts(json, object, "unchecked", design->unchecked, design->unchecked_count);
     json_texts(json, object, "basis", design->basis, design->basis_count);
 }

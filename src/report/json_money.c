@@ -42,11 +42,25 @@ static void add_raising(struct json *json, cJSON *list, const struct raising *ra
     }
 }
 
+static void add_return(struct json *json, cJSON *list, const struct takeoff_return *back)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "what", back->what);
+    json_text(json, row, "member", back->member ? back->member->code : NULL);
+    if (back->member)
+        json_length(json, row, "length", back->length);
+    json_integer(json, row, "count", back->count);
+    json_text(json, row, "from", back->from);
+}
+
 void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff)
 {
     cJSON *list = json_array(json, root, "takeoff");
     for (size_t i = 0; i < takeoff->count; i++)
         add_takeoff_line(json, list, &takeoff->line[i]);
+    cJSON *back = json_array(json, root, "returns");
+    for (size_t i = 0; i < takeoff->back_count; i++)
+        add_return(json, back, &takeoff->back[i]);
     cJSON *raising = json_array(json, root, "raising");
     for (size_t i = 0; i < takeoff->raising_count; i++)
         add_raising(json, raising, &takeoff->raising[i]);
@@ -151,6 +165,7 @@ static void add_labor(struct json *json, cJSON *parent, const struct estimate *e
         json_money(json, row, "rate", line->rate);
         json_money(json, row, "total", line->total);
         json_integer(json, row, "crew", line->crew);
+        json_decimal(json, row, "days", line->days);
         json_text(json, row, "counted", line->counted);
     }
 }
@@ -211,6 +226,7 @@ void json_estimate(struct json *json, cJSON *root, const struct estimate *estima
     for (size_t i = 0; i < estimate->line_count; i++)
         add_estimate_line(json, lines, &estimate->line[i]);
     add_labor(json, object, estimate);
+    json_integer(json, object, "working_days", estimate->working_days);
     cJSON *classes = json_array(json, object, "classes");
     for (size_t i = 0; i < estimate->class_count; i++)
         add_class(json, classes, estimate, &estimate->class_[i]);

@@ -93,6 +93,28 @@ static void show_draws(struct screen *screen, const struct estimate *estimate)
     screen_table(screen, &table);
 }
 
+/* In the order of the work, each task's days by its whole crew. */
+static void show_work(struct screen *screen, const struct job *job, const struct estimate *estimate)
+{
+    static const struct column columns[] = {
+        {"Task", false, true}, {"Crew", true, false}, {"Hours", true, false}, {"Days", true, false}};
+    struct arena *arena = screen->out.arena;
+    struct table table = table_new(arena, columns, sizeof columns / sizeof columns[0]);
+    for (size_t i = 0; i < estimate->labor_count; i++) {
+        const struct labor_line *line = &estimate->labor[i];
+        struct table_row *row = table_row(&table);
+        row->cell[0] = line->what;
+        row->cell[1] = arena_printf(arena, "%d", line->crew);
+        row->cell[2] = decimal_text(arena, line->hours);
+        row->cell[3] = decimal_text(arena, line->days);
+    }
+    if (table.count == 0)
+        return;
+    screen_heading(screen, "Work in its order: %lld working days of %s hours, %d trips",
+                   (long long)estimate->working_days, decimal_text(arena, hours_a_day(job)), job->facts.trips.count);
+    screen_table(screen, &table);
+}
+
 /* The worst check of a beam, its ends and joints among them. */
 struct beam_worst {
     const struct check *check;
@@ -196,6 +218,7 @@ char *report_bid(struct arena *arena, const struct report *report, bool color, i
         show_price(&screen, report, run->estimate);
         show_terms(&screen, report, run->estimate);
         show_draws(&screen, run->estimate);
+        show_work(&screen, report->job, run->estimate);
         show_alternates(&screen, report->outcome);
     }
     if (run && run->design)

@@ -200,6 +200,34 @@ static void show_list(struct screen *screen, const char *head, const char *const
         screen_bullet(screen, without_lead(line[i], "not checked: "));
 }
 
+static void add_stage(struct table *table, const struct stage *stage)
+{
+    struct arena *arena = table->arena;
+    struct table_row *row = table_row(table);
+    row->cell[0] = arena_printf(arena, "(%d) %s", stage->number, stage->name);
+    row->cell[1] = stage->what;
+    row->cell[2] = isfinite(stage->lb) ? pounds_text(arena, stage->lb) : "-";
+    row->cell[3] = stage->governs ? stage->governs : "-";
+    row->cell[4] = isnan(stage->ratio) ? "-" : ratio_text(arena, stage->ratio);
+    row->cell[5] = stage->specified ? "as specified" : stage->ratio > 1 ? "FAILS" : "";
+    row->cell[6] = stage->rule ? stage->rule : "";
+}
+
+static void show_stages(struct screen *screen, const struct design *design)
+{
+    static const struct column columns[] = {
+        {"Stage", false, true}, {"What stands", false, true}, {"lb", true, false},   {"Governs", false, true},
+        {"Ratio", true, false}, {"", false, false},           {"Rule", false, true},
+    };
+    if (design->stage_count == 0)
+        return;
+    struct table table = table_new(screen->out.arena, columns, sizeof columns / sizeof columns[0]);
+    for (size_t i = 0; i < design->stage_count; i++)
+        add_stage(&table, &design->stage[i]);
+    screen_heading(screen, "Stages of the work; lb on one stud or post of a shore, at a beam's heavier end");
+    screen_table(screen, &table);
+}
+
 static void show_raising(struct screen *screen, const struct takeoff *takeoff)
 {
     if (takeoff->raising_count == 0)
@@ -224,6 +252,7 @@ char *report_check(struct arena *arena, const struct report *report, bool color,
         screen_heading(&screen, "Checks, each in its worst combination; ratios rounded up");
         for (size_t i = 0; i < design->member_count; i++)
             show_member(&screen, design, design->members[i]);
+        show_stages(&screen, design);
         if (run->takeoff)
             show_raising(&screen, run->takeoff);
         show_list(&screen, "Not checked", design->unchecked, design->unchecked_count);

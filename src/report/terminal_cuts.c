@@ -139,6 +139,26 @@ static void show_own_stock(struct screen *screen, const struct order *order)
     screen_table(screen, &table);
 }
 
+static void show_returns(struct screen *screen, const struct takeoff *takeoff)
+{
+    static const struct column columns[] = {
+        {"What", false, true}, {"Each long", true, false}, {"Count", true, false}, {"From", false, true}};
+    struct arena *arena = screen->out.arena;
+    struct table table = table_new(arena, columns, sizeof columns / sizeof columns[0]);
+    for (size_t i = 0; i < takeoff->back_count; i++) {
+        const struct takeoff_return *back = &takeoff->back[i];
+        struct table_row *row = table_row(&table);
+        row->cell[0] = back->what;
+        row->cell[1] = back->length ? length_tape(arena, back->length) : "";
+        row->cell[2] = arena_printf(arena, "%lld", (long long)back->count);
+        row->cell[3] = back->from;
+    }
+    if (table.count == 0)
+        return;
+    screen_heading(screen, "Comes back when the shores are down");
+    screen_table(screen, &table);
+}
+
 char *report_order(struct arena *arena, const struct report *report, bool color, int width)
 {
     struct screen screen = screen_new(arena, color, width);
@@ -150,6 +170,8 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
         for (size_t i = 0; i < run->order->supplier_count; i++)
             show_supplier(&screen, run->order, &run->order->supplier[i]);
         show_own_stock(&screen, run->order);
+        if (run->takeoff)
+            show_returns(&screen, run->takeoff);
         if (run->bought_from)
             screen_printf(&screen, WEIGHT_PLAIN, "%s", run->bought_from);
     }

@@ -1,8 +1,8 @@
 /* Labor: the tasks in the order of the work. */
 #include "workbook.h"
 
-enum { L_WHAT, L_COUNTED, L_TRADE, L_CREW, L_COUNT, L_PER, L_EACH, L_LEAST, L_HOURS, L_RATE, L_TOTAL, L_CODE };
-enum { L_COLUMNS = L_CODE + 1 };
+enum { L_WHAT, L_COUNTED, L_TRADE, L_CREW, L_COUNT, L_PER, L_EACH, L_LEAST, L_HOURS, L_RATE, L_TOTAL, L_CODE, L_DAYS };
+enum { L_COLUMNS = L_DAYS + 1 };
 _Static_assert((int)L_HOURS == (int)LABOR_HOURS && (int)L_RATE == (int)LABOR_RATE && (int)L_TOTAL == (int)LABOR_TOTAL,
                "columns that others use");
 
@@ -11,8 +11,14 @@ static const struct column_head HEADS[L_COLUMNS] = {
 
     {"How counted", 46, false},    {"Trade", 13, false},     {"Crew", 6, true},  {"Count", 9, true}, {"Per", 20, false},
     {"Hours each", 9, true},       {"Least hours", 8, true}, {"Hours", 9, true}, {"Rate", 10, true}, {"Cost", 12, true},
-    {"Your cost code", 11, false},
+    {"Your cost code", 11, false}, {"Days", 8, true},
 };
+
+/* Where the hours of a day stand, under the table. */
+static const char *hours_cell(const struct workbook *w)
+{
+    return cell_fixed(w->arena, FIRST_ROW + (int)w->estimate->labor_count + 2, L_COUNT);
+}
 
 static void add_line(struct workbook *w, int row, const struct labor_line *line)
 {
@@ -34,6 +40,25 @@ static void add_line(struct workbook *w, int row, const struct labor_line *line)
     page_formula(page, row, L_TOTAL, LOOK_MONEY, money_dollars(line->total), "=ROUND(%s*%s,2)",
                  cell_name(a, row, L_HOURS), cell_name(a, row, L_RATE));
     page_text(page, row, L_CODE, LOOK_TEXT, line->cost_code);
+    page_formula(page, row, L_DAYS, LOOK_NUMBER, decimal_value(line->days), "=ROUND(%s/%s/%s,2)",
+                 cell_name(a, row, L_HOURS), cell_name(a, row, L_CREW), hours_cell(w));
+}
+
+/* Two inputs and what they come to, under the table. */
+static void add_days(struct workbook *w, int row)
+{
+    struct page *page = w->labor;
+    struct arena *a = w->arena;
+    const char *first = cell_name(a, FIRST_ROW, L_DAYS), *last = cell_name(a, row - 1, L_DAYS);
+    page_text(page, row + 2, L_WHAT, LOOK_TEXT, "Hours a day");
+    page_number(page, row + 2, L_COUNT, LOOK_IN_NUMBER, decimal_value(hours_a_day(w->job)));
+    page_text(page, row + 3, L_WHAT, LOOK_TEXT, "Trips of the crew");
+    page_number(page, row + 3, L_COUNT, LOOK_IN_NUMBER, w->job->facts.trips.count);
+    page_text(page, row + 4, L_WHAT, LOOK_SUM_TEXT, "Working days");
+    page_text(page, row + 4, L_COUNTED, LOOK_WRAP,
+              "the days of all lines, one after the other, up to whole days; at least the trips");
+    page_formula(page, row + 4, L_COUNT, LOOK_NUMBER, (double)w->estimate->working_days,
+                 "=MAX(ROUNDUP(ROUND(SUM(%s:%s),4),0),%s)", first, last, cell_name(a, row + 3, L_COUNT));
 }
 
 static money_t sum_of(const struct estimate *estimate)
@@ -52,7 +77,9 @@ void build_labor(struct workbook *w)
     page_widths(page, HEADS, L_COLUMNS);
     page_title(w, page, "Labor");
     page_text(page, 2, 0, LOOK_UNDER_TITLE,
-              "In the order of the work. Hours = count x hours each, never less than the least of a visit.");
+              "In the order of the work. Hours = count x hours each, never less than the least of a visit; days = "
+              "hours / crew / "
+              "hours a day.");
     page_heads(page, HEAD_ROW, HEADS, L_COLUMNS);
     w->labor_row = arena_array(a, estimate->labor_count, sizeof *w->labor_row);
     int row = FIRST_ROW;
@@ -71,4 +98,5 @@ void build_labor(struct workbook *w)
     page_formula(page, row, L_TOTAL, LOOK_SUM_MONEY, money_dollars(sum_of(estimate)), "=ROUND(SUM(%s:%s),2)",
                  cell_name(a, FIRST_ROW, L_TOTAL), cell_name(a, row - 1, L_TOTAL));
     w->hours_cell = book_address(page, row, L_HOURS);
+    add_days(w, row);
 }

@@ -31,6 +31,24 @@ static void add_line(struct page *page, int row, const struct takeoff_line *line
     page_text(page, row, T_CODE, LOOK_TEXT, line->cost_code);
 }
 
+/* What comes back when the shores are down. */
+static void add_returns(struct page *page, int row, const struct takeoff *takeoff)
+{
+    struct arena *a = page->book->arena;
+    if (takeoff->back_count == 0)
+        return;
+    page_band(page, row, T_COLUMNS, LOOK_SUM_TEXT, "Comes back when the shores are down");
+    for (size_t i = 0; i < takeoff->back_count; i++) {
+        const struct takeoff_return *back = &takeoff->back[i];
+        row++;
+        page_text(page, row, T_ID, LOOK_WRAP, back->what);
+        page_text(page, row, T_WHERE, LOOK_WRAP, back->from);
+        page_number(page, row, T_COUNT, LOOK_NUMBER, (double)back->count);
+        page_text(page, row, T_UNIT, LOOK_TEXT, "each");
+        page_text(page, row, T_LENGTH, LOOK_TEXT, back->length ? length_tape(a, back->length) : "");
+    }
+}
+
 void build_takeoff(struct workbook *w)
 {
     struct page *page = w->takeoff;
@@ -45,4 +63,6 @@ void build_takeoff(struct workbook *w)
     page->frozen = FIRST_ROW;
     page->filter_first = HEAD_ROW;
     page->filter_last = row - 1;
+    if (takeoff)
+        add_returns(page, row + 1, takeoff);
 }

@@ -138,6 +138,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     posts_size(&s);
     footings_size(&s);
     shores_size(&s);
+    stages_list(&s);
     basis_write(&s);
     s.design->passes = all_pass(s.design) && lands;
     return s.design;

@@ -15,7 +15,7 @@ struct tip {
     double width_in, depth_in, spacing_in, cd;
     struct loads per_inch;                   /* of one joist */
     struct loads tip_each, tip_one, present; /* lb at the tip of each, of one of them; all that there is */
-    struct check bending, shear, bearing, plate_bending, plate_shear;
+    struct check bending, shear, bearing, plate_bending, plate_shear, far;
     bool unverified;
 };
 
@@ -76,6 +76,28 @@ static struct shore_tip at_shore(const struct tip *tip, const struct combination
     double back = length_inches(tip->sd->shore->set_back.length), run = length_inches(tip->joists->run.length);
     double lb = combined(combo, &tip->tip_each) + (point ? combined(combo, &tip->tip_one) : 0);
     return shore_tip(combined(combo, &tip->per_inch), run, back, lb);
+}
+
+/* Its other end, with dead load alone between the supports and all load past the shore: what it presses down, less than
+ * 0 where it lifts (statics). */
+static double far_end(const struct tip *tip, const struct combination *combo)
+{
+    double back = length_inches(tip->sd->shore->set_back.length), run = length_inches(tip->joists->run.length);
+    double dead = tip->per_inch.of[LOAD_DEAD] * combo->factor[LOAD_DEAD], all = combined(combo, &tip->per_inch);
+    double tips = combined(combo, &tip->tip_each) + combined(combo, &tip->tip_one), span = run - back;
+    return dead * span / 2 - (all * back * back / 2 + tips * back) / span;
+}
+
+static void rate_far_end(struct tip *tip, const struct combination *combo)
+{
+    double down = far_end(tip, combo);
+    if (down < 0)
+        keep(&tip->far,
+             check_of(arena_printf(tip->s->arena, "%s at the far bearing, lifting off", tip->name), "statics", -down, 0,
+                      "lb"),
+             combo,
+             "what stands past the shore lifts the other end: stand the shore nearer to the wall, or hold what "
+             "stands there by a shore of its own");
 }
 
 /* What the joists lie on, and how wide it is; NULL: they hang. */
@@ -151,7 +173,7 @@ static void rate_plate(struct tip *tip, const struct combination *combo)
          combo, "a joist within the plate's thickness of a stud goes straight down");
 }
 
-static void say_lift(const struct tip *tip)
+static void say_lift(const struct tip *tip, struct shore_design *sd)
 {
     struct sizing *s = tip->s;
     static const struct combination all_dead = {.name = "D", .factor = {[LOAD_DEAD] = 1}, .cd = 0.9};
@@ -159,6 +181,8 @@ static void say_lift(const struct tip *tip)
     for (size_t i = 0; i < s->combo_count; i++)
         if (combo_applies(&s->combo[i], &tip->present))
             all = fmax(all, at_shore(tip, &s->combo[i], false).reaction_lb);
+    const char *lift = arena_printf(s->arena, "%s lb at each of %s", number_text(s->arena, dead, 0), tip->name);
+    sd->lift = sd->lift ? arena_printf(s->arena, "%s, %s", sd->lift, lift) : lift;
     basis_add(s, arena_printf(s->arena,
                               "%s: lift load at each of %s: %s lb of dead load, %s lb with all that may stand on it; "
                               "jack to snug, at most 1/8 in at a go (common practice)",
@@ -191,7 +215,14 @@ static size_t rate_rows(struct tip *tip)
     return rows;
 }
 
-static void size_tip(struct tip *tip, struct member_checks *checks)
+static void rate_far_ends(struct tip *tip)
+{
+    for (size_t i = 0; i < tip->s->combo_count; i++)
+        if (combo_applies(&tip->s->combo[i], &tip->present))
+            rate_far_end(tip, &tip->s->combo[i]);
+}
+
+static void size_tip(struct tip *tip, struct shore_design *sd, struct member_checks *checks)
 {
     struct sizing *s = tip->s;
     bool known = tip->joists->kind.choice == JOIST_SAWN && tip->width_in > 0 && tip->depth_in > 0;
@@ -211,11 +242,13 @@ static void size_tip(struct tip *tip, struct member_checks *checks)
     checks_add(s, checks, tip->bearing);
     checks_add(s, checks, tip->plate_bending);
     checks_add(s, checks, tip->plate_shear);
-    say_lift(tip);
+    rate_far_ends(tip);
+    checks_add(s, checks, tip->far);
+    say_lift(tip, sd);
     say_studs(tip);
 }
 
-void shore_joists_check(struct sizing *s, const struct shore_design *sd, const struct shore_tips *tips,
+void shore_joists_check(struct sizing *s, struct shore_design *sd, const struct shore_tips *tips,
                         struct member_checks *checks)
 {
     for (size_t i = 0; i < sd->shore->holds.count; i++) {
@@ -224,6 +257,6 @@ void shore_joists_check(struct sizing *s, const struct shore_design *sd, const s
             continue;
         struct tip tip = tip_of(s, sd, &s->job->joists[ref->index], tips);
         if (tip.spacing_in > 0 && tip.joists->run.length > sd->shore->set_back.length)
-            size_tip(&tip, checks);
+            size_tip(&tip, sd, checks);
     }
 }

@@ -203,7 +203,10 @@ static void check_stud(struct sizing *s, struct shore_design *sd, const struct l
         if (!combo_applies(combo, lb))
             continue;
         double demand = combined(combo, lb);
-        sd->stud_lb = fmax(sd->stud_lb, demand);
+        if (demand > sd->stud_lb) {
+            sd->stud_lb = demand;
+            sd->dead_lb = lb->of[LOAD_DEAD];
+        }
         struct check check = check_of("shore stud", "NDS 2018 3.7.1", demand, rating.capacity_lb, "lb");
         check.combination = combo->name;
         check.note = stud_note(s, sd, &rating, cd);

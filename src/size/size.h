@@ -204,6 +204,7 @@ void ply_fastening_check(struct sizing *s, size_t beam, const struct loads *pres
 /* pockets.c: the wall plate that a pocket cuts */
 void pocket_check(struct sizing *s, const struct beam *beam, struct member_checks *checks);
 void stages_check(struct sizing *s); /* stages.c: a beam half hung */
+void stages_list(struct sizing *s);  /* stages_list.c: the four stages, once everything is sized */
 void posts_resolve(struct sizing *s);
 void posts_size(struct sizing *s);
 void post_on_plate(struct sizing *s, const struct post_design *pd, const struct ref_value *wall,
@@ -218,7 +219,7 @@ void footings_size(struct sizing *s);
 struct shore_tips {
     struct loads plf, point_lb; /* what stands on the line of the wall: along it, in one place */
 };
-void shore_joists_check(struct sizing *s, const struct shore_design *sd, const struct shore_tips *tips,
+void shore_joists_check(struct sizing *s, struct shore_design *sd, const struct shore_tips *tips,
                         struct member_checks *checks);
 /* strongback.c: a beam on posts in place of the studs; loads along it and in one place */
 void strongback_check(struct sizing *s, struct shore_design *sd, const struct loads *plf, const struct loads *point_lb,

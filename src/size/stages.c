@@ -81,8 +81,6 @@ static void say_rule(struct sizing *s, const char *name)
                               "its ends and in the middle until both sides are on (common practice); it rolls "
                               "otherwise",
                               name));
-    basis_add(s, "stages: the shores carry all of the dead and live load from the day the wall is out until the last "
-                 "hanger is nailed; checked with the wall out");
     unchecked_add(s, arena_printf(s->arena, "not checked: the roll of %s while it is half hung", name));
 }
 

@@ -140,6 +140,14 @@ static void rate_sag(struct back *back, const struct combination *combo, const s
     }
 }
 
+/* Of all that stands on it; its own weight with it. */
+static double share_of_dead(const struct back *back, const struct combination *combo)
+{
+    struct loads all = loads_plus(loads_times(back->per_inch, back->spans.length_in), back->point_lb);
+    all.of[LOAD_DEAD] += back->sd->strongback->weight_plf * back->piece.plies / 12 * back->spans.length_in;
+    return all.of[LOAD_DEAD] / fmax(combined(combo, &all), all.of[LOAD_DEAD]);
+}
+
 /* Plies beside each other along the strongback: those under its width. */
 static void rate_post(struct back *back, const struct combination *combo, size_t index, double lb)
 {
@@ -157,7 +165,10 @@ static void rate_post(struct back *back, const struct combination *combo, size_t
     const char *where =
         arena_printf(arena, "post %zu, at %s", index + 1, length_tape(arena, sd->shore->supports.item[index]));
     sd->post_lb[index] = fmax(sd->post_lb[index], lb);
-    sd->stud_lb = fmax(sd->stud_lb, lb);
+    if (lb > sd->stud_lb) {
+        sd->stud_lb = lb;
+        sd->dead_lb = lb * share_of_dead(back, combo);
+    }
     keep(&back->post, check_of("post under the strongback", "NDS 2018 3.7.1", lb, rating.capacity_lb, "lb"), combo,
          arena_printf(arena, "%s: %d %s, le/d %s, CP %s%s", where, plies, plies == 1 ? "ply" : "plies, each by itself",
                       number_text(arena, rating.slenderness, 1), number_text(arena, rating.cp, 3),

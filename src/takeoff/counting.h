@@ -11,6 +11,7 @@ struct counting {
     const struct design *design;
     struct diags *diags;
     struct takeoff *takeoff;
+    const struct work_order *order;
 };
 
 /* Adds a line unless its count is zero.  Ids are unique: "/also" is put behind one that is taken. */
@@ -46,6 +47,11 @@ int64_t opening_hangers(const struct counting *counting);
 /* Of all new beams: kickers; ends that blocks, king studs or (not `wood`) straps hold. */
 int64_t kickers(const struct counting *counting);
 int64_t ends_held(const struct counting *counting, bool wood);
+/* sequence.c: the order of work, the job's or else the catalog's.  A name that is no task, one named twice, and work of
+ * this job that it leaves out are stops. */
+const struct work_order *work_order_of(struct counting *counting);
+int place_of_task(const struct work_order *order, const char *task); /* -1: no such task */
+void order_work(struct counting *counting);                          /* places of all labor lines, once counted */
 
 /* One file each. */
 void count_plies(struct counting *counting);

@@ -1,13 +1,22 @@
 /* What assemblies are counted by, about the shores and the site. */
 #include "per_words.h"
-#include "sawbill/text.h"
+#include "shore_stock.h"
 
-static bool one_set(const struct shore *a, const struct shore *b)
+/* What its days add to those of the shores of its set that come before it in the job. */
+static int64_t days_more(const struct counting *counting, size_t index)
 {
-    return a == b || (a->set.at && b->set.at && name_same(a->set.text, b->set.text));
+    const struct shore *shore = &counting->job->shores[index];
+    int64_t most = 0;
+    for (size_t k = 0; k < index; k++) {
+        const struct shore *other = &counting->job->shores[k];
+        if (shores_share(shore, other) && shores_stand_at_once(counting->order, shore, other) &&
+            other->days.count > most)
+            most = other->days.count;
+    }
+    return shore->days.count > most ? shore->days.count - most : 0;
 }
 
-/* Shores of a set stand one after the other, the others all at once. */
+/* Shores of a set stand one after the other, but for those that stand at once; the others all at once. */
 decimal_t count_shoring_days(const struct counting *counting, const char *finish)
 {
     (void)finish;
@@ -16,7 +25,7 @@ decimal_t count_shoring_days(const struct counting *counting, const char *finish
     for (size_t i = 0; i < job->shore_count; i++) {
         int64_t days = 0;
         for (size_t k = 0; k < job->shore_count; k++)
-            days += one_set(&job->shores[i], &job->shores[k]) ? job->shores[k].days.count : 0;
+            days += shores_share(&job->shores[i], &job->shores[k]) ? days_more(counting, k) : 0;
         most = days > most ? days : most;
     }
     return decimal_of(most);

@@ -284,4 +284,5 @@ void count_shoring(struct counting *counting)
     struct shore_stock stock = {0};
     for (size_t i = 0; i < counting->design->shore_count; i++)
         count_shore(counting, &counting->design->shores[i], &stock);
+    shore_jacks_return(counting);
 }

@@ -87,7 +87,8 @@ bool hangs_joists(const struct beam *beam)
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                             const struct design *design, struct diags *diags)
 {
-    struct counting counting = {arena, job, catalog, design, diags, arena_alloc(arena, sizeof *counting.takeoff)};
+    struct counting counting = {arena, job, catalog, design, diags, arena_alloc(arena, sizeof *counting.takeoff), NULL};
+    counting.order = work_order_of(&counting);
     count_shoring(&counting);
     count_posts(&counting);
     count_plies(&counting);
@@ -98,5 +99,6 @@ struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const st
     count_bracing(&counting);
     count_assemblies(&counting);
     count_job_lines(&counting);
+    order_work(&counting);
     return counting.takeoff;
 }

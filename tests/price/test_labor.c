@@ -17,7 +17,9 @@ static struct task *set_task(struct made *made, const char *task, double likely,
 
 static void do_task(struct made *made, const char *id, size_t task, double count)
 {
-    made_line(made, LINE_LABOR, id, count)->task = &made->tasks[task];
+    struct takeoff_line *line = made_line(made, LINE_LABOR, id, count);
+    line->task = &made->tasks[task];
+    line->in_work = made->tasks[task].order;
 }
 
 /* Peterson & Dagostino, Estimating in Building Construction, example 7-5: a mason at 29.00 an hour whose year costs
@@ -69,6 +71,7 @@ static void labor_by_hand(void **state)
     do_task(made, "nothing", 2, 0);
     struct takeoff_line *work = made_line(made, LINE_LABOR, "work/piano", 1.5);
     work->trade = &made->trades[0];
+    work->in_work = INT32_MAX;
     struct estimate *estimate = made_estimate(made);
     assert_int_equal(estimate->labor_count, 4); /* what is counted 0 is absent, its least hours too */
     static const char *const IDS[] = {"saw", "visit", "hang", "work/piano"};
@@ -106,6 +109,32 @@ static void a_budget_has_a_range(void **state)
     assert_money(budget->high_price, 800);
 }
 
+/* Crew 2, 8 hours a day: 1.01/16 = 0.06, 2/16 = 0.13, 2.2/16 = 0.14 days: 0.33, one day; 40 hours more are 2.5 days of
+ * two: 2.83, three; of 10 hours a day 2, 0.05 + 0.1 + 0.11 + 2 = 2.26, three, and with four trips four. */
+static void working_days(void **state)
+{
+    struct made *made = made_new(*state);
+    set_trade(made, "carpenter", 31.50, 38);
+    set_task(made, "saw", 1.01, 0);
+    set_task(made, "visit", 0.25, 2);
+    set_task(made, "hang", 0.1, 0);
+    do_task(made, "saw", 0, 1);
+    do_task(made, "visit", 1, 3);
+    do_task(made, "hang", 2, 22);
+    struct estimate *estimate = made_estimate(made);
+    assert_int_equal(estimate->labor[0].days, number(0.06));
+    assert_int_equal(estimate->labor[1].days, number(0.13));
+    assert_int_equal(estimate->labor[2].days, number(0.14));
+    assert_int_equal(estimate->working_days, 1);
+    do_task(made, "more", 2, 400);
+    assert_int_equal(made_estimate(made)->working_days, 3);
+    made->job.facts.hours_a_day.decimal = number(10);
+    assert_int_equal(made_estimate(made)->labor[3].days, number(2));
+    assert_int_equal(made_estimate(made)->working_days, 3);
+    made->job.facts.trips.count = 4;
+    assert_int_equal(made_estimate(made)->working_days, 4);
+}
+
 static void no_wage(void **state)
 {
     struct made *made = made_new(*state);
@@ -124,6 +153,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(wall_by_the_foot, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(labor_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_budget_has_a_range, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(working_days, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_wage, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
