@@ -439,8 +439,8 @@ static const struct key_row shore_rows[] = {
      .offset = offsetof(struct shore, post_plies)},
     {.key = "hung by",
      .type = TYPE_TEXT,
-     .help =
-         "code in hangers.csv of the strap by which each joist hangs from the strongback; without it they lie on it",
+     .help = "code in hangers.csv of the strap by which each joist hangs from the strongback, 'height' is then to its "
+             "underside; without it they lie on it",
      .example = "STRAP-16GA-24",
      .offset = offsetof(struct shore, hung_by)},
     {.key = "sag limit",
