@@ -53,7 +53,7 @@ static double number_at(const cJSON *root, const char *path)
 
 static void keys_stand_in_the_documented_order(void **state)
 {
-    static const char *const keys[] = {"format", "job",   "messages", "design", "takeoff", "raising",
+    static const char *const keys[] = {"format", "job",   "messages", "design", "takeoff", "returns", "raising",
                                        "cuts",   "order", "estimate", "bid",    "compare", "cautions"};
     const struct built *b = built_report(*state);
     cJSON *root = parse(report_json(*state, &b->report));
