@@ -319,9 +319,7 @@ static const struct key_row shore_rows[] = {
      .unit = "ft, in, m",
      .range = "1 ft to 40 ft",
      .usual = "6 ft to 12 ft",
-     .help =
-         "from the floor to what the shore holds, plates included; to the underside of a strongback that joists hang "
-         "from",
+     .help = "from the floor to what the shore holds, plates included",
      .example = "7 ft 8 in",
      .offset = offsetof(struct shore, height)},
     {.key = "brace rows",
