@@ -1,9 +1,10 @@
 #!/bin/sh
-# Golden cases: each folder of tests/data/bad holds job.ini or job.json (and what it needs), the messages that `sawbill check`
-# must print (want.err, exact) and its exit status (status, one number).  Nothing else may be printed or left behind.
-# usage: sh golden.sh PROGRAM FOLDER-OF-CASES
+# Golden cases: each folder of tests/data/bad holds job.ini or job.json (and what it needs), the messages that `sawbill bid`
+# must print (want.err, exact) and its exit status (status, one number).  After a stop nothing else may be printed or left
+# behind.  A case that ends without a stop needs catalogs: the shipped ones are put beside it, unless it has its own.
+# usage: sh golden.sh PROGRAM FOLDER-OF-CASES CATALOGS
 set -u
-program=$1 cases=$2
+program=$1 cases=$2 catalogs=$3
 work=$(mktemp -d) || exit 1
 trap 'rm -rf "$work"' EXIT
 ran=0 failed=0
@@ -12,6 +13,7 @@ for case in "$cases"/*/; do
     name=$(basename "$case")
     rm -rf "$work/case"
     cp -r "$case" "$work/case"
+    [ "$(cat "$case/status")" -ge 3 ] || [ -e "$case/catalogs" ] || cp -r "$catalogs" "$work/case/catalogs"
     for job in job.ini job.json; do
         [ -e "$work/case/$job" ] || continue
         ran=$((ran + 1))
