@@ -234,7 +234,9 @@ length_t beam_piece(const struct beam_design *design, size_t index);
 
 /* Beams in load-path order: one that hangs on another comes before it. Returns indices into job->beams. */
 size_t *beam_order(struct arena *arena, const struct job *job);
-/* 1.004 -> "1.01": two places, never rounded toward safe. */
+/* At most 1.  1 with the dust of floating point on it still holds. */
+bool ratio_holds(double ratio);
+/* 1.004 -> "1.01": two places, never rounded toward safe; "1.00" only where it holds. */
 char *ratio_text(struct arena *arena, double ratio);
 
 #endif

@@ -51,7 +51,8 @@ void json_number(struct json *json, cJSON *parent, const char *key, double value
 
 void json_ratio(struct json *json, cJSON *parent, const char *key, double ratio)
 {
-    json_number(json, parent, key, ceil(ratio * 1e6) / 1e6, 6);
+    /* up, so that what is above 1 reads so; what ratio_holds() lets pass is 1 */
+    json_number(json, parent, key, ceil(ratio * 1e6 - 1e-3) / 1e6, 6);
 }
 
 void json_money(struct json *json, cJSON *parent, const char *key, money_t value)

@@ -127,7 +127,7 @@ static bool is_worst(const struct member_checks *checks, size_t index)
 static const char *check_mark(const struct member_checks *checks, const struct check *check,
                               const struct check *governing)
 {
-    bool over = check->ratio > 1 && !checks->specified;
+    bool over = !ratio_holds(check->ratio) && !checks->specified;
     if (check == governing)
         return over ? "FAILS, governs" : "governs";
     return over ? "FAILS" : "";
@@ -158,7 +158,7 @@ static const char *member_verdict(struct arena *arena, const struct design *desi
     if (checks->passes || checks->specified)
         if (is_specified(design, checks))
             return arena_printf(arena, "as specified; our check r = %s%s", ratio,
-                                governing->ratio > 1 ? ": ask the engineer" : "");
+                                !ratio_holds(governing->ratio) ? ": ask the engineer" : "");
     return arena_printf(arena, "%s, greatest ratio %s%s", checks->passes ? "holds" : "DOES NOT HOLD", ratio,
                         checks->unverified ? "; a design value is from memory: unverified" : "");
 }

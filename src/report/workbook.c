@@ -67,7 +67,7 @@ struct lines failing_checks(struct arena *arena, const struct report *report)
     for (size_t i = 0; design && i < design->member_count; i++) {
         const struct member_checks *member = design->members[i];
         for (size_t k = 0; k < member->count; k++)
-            if (!(member->check[k].ratio <= 1.0))
+            if (!ratio_holds(member->check[k].ratio))
                 lines_add(arena, &lines,
                           arena_printf(arena, "%s, %s: ratio %s (%s)", member->id, member->check[k].name,
                                        ratio_text(arena, member->check[k].ratio), member->check[k].combination));

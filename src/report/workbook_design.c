@@ -29,7 +29,7 @@ _Static_assert((int)PATH_COLUMNS == 3 + (int)SHOWN_LOADS, "a column for each loa
  * does not hold it. */
 static const char *result_of(const struct design *design, const struct member_checks *member, const struct check *check)
 {
-    bool within = check->ratio <= 1.0;
+    bool within = ratio_holds(check->ratio);
     if (member->specified)
         return within ? "as specified" : "as specified; over 1.00: ask the engineer";
     if (within && is_specified(design, member))
@@ -59,7 +59,7 @@ static void add_check(struct page *page, int row, const struct design *design, c
                       const struct check *check)
 {
     struct arena *a = page->book->arena;
-    bool fails = !(check->ratio <= 1.0);
+    bool fails = !ratio_holds(check->ratio);
     page_text(page, row, D_ID, LOOK_WRAP, member->id);
     page_text(page, row, D_MEMBER, LOOK_WRAP, member->member);
     page_text(page, row, D_CHECK, LOOK_WRAP,

@@ -85,7 +85,7 @@ static void choose_end_hanger(struct sizing *s, size_t index, int end)
         bd->end_hanger[end] = list[i];
         lay_out(s, index);
         double ratio = hanger_check(s, list[i], &bd->end_lb[end], "beam hanger").ratio;
-        if (ratio <= 1 + 1e-9)
+        if (ratio_holds(ratio))
             return;
         if (!best || ratio < least) {
             best = list[i];

@@ -4,13 +4,18 @@
 #include <math.h>
 #include <string.h>
 
+bool ratio_holds(double ratio)
+{
+    return ratio <= 1 + 1e-9;
+}
+
 char *ratio_text(struct arena *arena, double ratio)
 {
     if (isnan(ratio))
         return arena_strdup(arena, "no ratio");
     if (ratio > 1e9)
         return arena_strdup(arena, "no capacity");
-    /* Snapped first, so that 1 with the dust of floating point on it stays 1.00. */
+    /* Snapped first, by as much as ratio_holds() lets pass. */
     double hundredths = ceil(ratio * 100 - 1e-7);
     long whole = hundredths > 0 ? (long)hundredths : 0;
     return arena_printf(arena, "%ld.%02ld", whole / 100, whole % 100);
@@ -56,12 +61,6 @@ void checks_add(struct sizing *s, struct member_checks *checks, struct check che
     checks->check[checks->count++] = check;
 }
 
-/* 1 with the dust of floating point on it still holds: the same snap as ratio_text(). */
-static bool holds(const struct check *check)
-{
-    return check->ratio <= 1 + 1e-9;
-}
-
 static void say_fails(struct sizing *s, const struct member_checks *checks, const struct check *check,
                       const struct place *at)
 {
@@ -83,7 +82,7 @@ bool checks_close(struct sizing *s, struct member_checks *checks, const struct p
         struct check *check = &checks->check[i];
         if (!worst || check->ratio > worst->ratio)
             worst = check;
-        if (holds(check))
+        if (ratio_holds(check->ratio))
             continue;
         checks->passes = false;
         say_fails(s, checks, check, at);

@@ -71,7 +71,7 @@ struct check choose_hanger(struct sizing *s, const struct hanger_need *need, con
     *out = NULL;
     for (size_t i = 0; i < count; i++) {
         struct check check = hanger_check(s, list[i], &need->lb, name);
-        if (check.ratio <= 1 + 1e-9) {
+        if (ratio_holds(check.ratio)) {
             *out = list[i];
             return check;
         }
