@@ -51,7 +51,8 @@ static double bearing_psi(const char *group, double diameter_in, double gravity)
     return isnan(diameter_in) ? NAN : joint_fe_wood(gravity, diameter_in, 90);
 }
 
-/* "16d common to 16d box" in one wood: box nails for one common nail, by their lateral values. */
+/* "16d common to 16d box" in one wood: box nails for one common nail, by their lateral values in whole pounds, as the
+ * tables print them (120/88 = 1.364). */
 static double box_for_common(const char *exchange, double gravity)
 {
     static const struct {
@@ -61,7 +62,9 @@ static double box_for_common(const char *exchange, double gravity)
     int penny = (int)strtol(exchange, NULL, 10);
     for (size_t i = 0; i < sizeof nails / sizeof *nails; i++)
         if (nails[i].penny == penny)
-            return floor(100 * nail_lb(nails[i].common, 1.5, gravity) / nail_lb(nails[i].box, 1.5, gravity) + 0.5) /
+            return floor(100 * round(nail_lb(nails[i].common, 1.5, gravity)) /
+                             round(nail_lb(nails[i].box, 1.5, gravity)) +
+                         0.5) /
                    100;
     return NAN;
 }
