@@ -209,7 +209,7 @@ static void add_stage(struct table *table, const struct stage *stage)
     row->cell[2] = isfinite(stage->lb) ? pounds_text(arena, stage->lb) : "-";
     row->cell[3] = stage->governs ? stage->governs : "-";
     row->cell[4] = isnan(stage->ratio) ? "-" : ratio_text(arena, stage->ratio);
-    row->cell[5] = stage->specified ? "as specified" : stage->ratio > 1 ? "FAILS" : "";
+    row->cell[5] = stage->specified ? "as specified" : isnan(stage->ratio) || ratio_holds(stage->ratio) ? "" : "FAILS";
     row->cell[6] = stage->rule ? stage->rule : "";
 }
 

@@ -62,7 +62,7 @@ static size_t tokens(const char *text, const char *token)
     return count;
 }
 
-/* Every check and candidate of the run reads this ratio; what else prints one, or a 1.00, is taken away. */
+/* Every check, stage and candidate of the run reads this ratio; what else prints one, or a 1.00, is taken away. */
 static size_t set_ratios(struct result *result, double ratio)
 {
     size_t count = 0;
@@ -76,6 +76,8 @@ static size_t set_ratios(struct result *result, double ratio)
             count++;
         }
     }
+    for (size_t i = 0; i < design->stage_count; i++)
+        design->stage[i].ratio = ratio;
     for (size_t i = 0; i < result->outcome->candidate_count; i++)
         result->outcome->candidate[i].ratio = ratio;
     result->diags.count = 0;
