@@ -299,6 +299,7 @@ struct load {
     struct length_value at, from, to;   /* from end 1 of the beam */
     struct quantity_value dead, live, snow,
         carries; /* lb (with at) or plf (with from, to); or area and carries (sq ft) */
+    struct quantity_value dead_to, live_to, snow_to; /* plf at `to`, of a load that grows or falls evenly from `from` */
 };
 /* A member that stands where the beam goes, and is cut. */
 struct obstruction {

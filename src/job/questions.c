@@ -144,8 +144,8 @@ static const struct place *first_snow(const struct job *job)
         if (snows(&job->areas[i].snow))
             return &job->areas[i].snow.at->at;
     for (size_t i = 0; i < job->load_count; i++)
-        if (snows(&job->loads[i].snow))
-            return &job->loads[i].snow.at->at;
+        if (snows(&job->loads[i].snow) || snows(&job->loads[i].snow_to))
+            return place_of(job->loads[i].snow.at, &job->loads[i].head);
     for (size_t i = 0; i < job->obstruction_count; i++)
         if (snows(&job->obstructions[i].snow))
             return &job->obstructions[i].snow.at->at;

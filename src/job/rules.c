@@ -52,9 +52,9 @@ static void judge_all(struct checker *checker, const struct rule *rule)
 
 void rules_check(struct checker *checker)
 {
-    const struct rules *const tables[] = {&rules_of_frame,        &rules_of_inner,    &rules_of_openings,
-                                          &rules_of_obstructions, &rules_of_support,  &rules_of_path,
-                                          &rules_of_money,        &rules_of_refusals, NULL};
+    const struct rules *const tables[] = {
+        &rules_of_frame, &rules_of_inner, &rules_of_openings, &rules_of_obstructions, &rules_of_support,
+        &rules_of_path,  &rules_of_money, &rules_of_refusals, &rules_of_loads,        NULL};
     for (size_t t = 0; tables[t]; t++)
         for (size_t i = 0; i < tables[t]->count; i++)
             judge_all(checker, &tables[t]->rule[i]);

@@ -24,7 +24,7 @@ struct rules {
     size_t count;
 };
 extern const struct rules rules_of_frame, rules_of_inner, rules_of_openings, rules_of_obstructions, rules_of_support,
-    rules_of_path, rules_of_money, rules_of_refusals;
+    rules_of_path, rules_of_money, rules_of_refusals, rules_of_loads;
 
 /* Adds the rule's message at an entry, or at the section when entry is NULL. */
 void rule_broken(const struct ruling *ruling, const struct entry *entry, const char *format, ...)

@@ -73,7 +73,7 @@ static enum wood_loading loading_of(const struct beam_case *at, double lu)
     if (lu < at->span_in)
         return LE_NOT_LISTED;
     for (size_t i = 0; i < at->count; i++)
-        if (at->load[i].point || at->load[i].from_in > 0 || at->load[i].to_in < at->span_in)
+        if (at->load[i].point || at->load[i].tapers || at->load[i].from_in > 0 || at->load[i].to_in < at->span_in)
             return LE_NOT_LISTED;
     return LE_SPAN_UNIFORM;
 }

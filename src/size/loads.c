@@ -104,6 +104,25 @@ static struct loads load_amount(const struct sizing *s, const struct load *load)
     return amount;
 }
 
+/* Pounds a foot at `to` of a load that grows or falls along the beam. */
+static struct loads load_at_to(const struct sizing *s, const struct load *load)
+{
+    const struct load other = {.area = load->area,
+                               .dead = {.quantity = load->dead_to.at ? load->dead_to.quantity : load->dead.quantity},
+                               .live = {.quantity = load->live_to.at ? load->live_to.quantity : load->live.quantity},
+                               .snow = {.quantity = load->snow_to.at ? load->snow_to.quantity : load->snow.quantity}};
+    return load_amount(s, &other);
+}
+
+static void add_taper(struct sizing *s, size_t beam, const struct load *load, double from_in, double to_in)
+{
+    struct beam_load line = {.tapers = true, .from_in = from_in, .to_in = to_in};
+    line.amount = loads_times(load_amount(s, load), 1.0 / 12);
+    line.amount_to = loads_times(load_at_to(s, load), 1.0 / 12);
+    if (to_in > from_in && loads_sum(line.amount) + loads_sum(line.amount_to) != 0)
+        stack_add(s, &s->stack[beam], head_name(s->arena, KIND_LOAD, &load->head))->load = line;
+}
+
 static void add_load(struct sizing *s, size_t beam, const struct load *load)
 {
     struct stack *stack = &s->stack[beam];
@@ -115,6 +134,10 @@ static void add_load(struct sizing *s, size_t beam, const struct load *load)
     }
     double from = inches_or(&load->from, 0);
     double to = inches_or(&load->to, length_inches(s->design->beams[beam].cut_length));
+    if (load->dead_to.at || load->live_to.at || load->snow_to.at) {
+        add_taper(s, beam, load, from, to);
+        return;
+    }
     if (load->carries.at && to > from)
         amount = loads_times(amount, 12 / (to - from)); /* lb of the area spread over the length: plf */
     add_line(s, stack, name, from, to, amount);

@@ -81,6 +81,9 @@ static void add_from_stack(struct sizing *s, const char *name, struct shore_load
                 out->at_tips.point_lb = loads_plus(out->at_tips.point_lb, amount);
                 out->point_lb = loads_plus(out->point_lb, loads_times(amount, out->tip));
             } else {
+                if (placed->load.tapers) /* every stud is made for the heavier end */
+                    for (int source = 0; source < LOAD_SOURCES; source++)
+                        amount.of[source] = fmax(amount.of[source], placed->load.amount_to.of[source]);
                 amount = loads_times(amount, 12);
                 out->at_tips.plf = loads_plus(out->at_tips.plf, amount);
                 out->plf = loads_plus(out->plf, loads_times(amount, out->tip));

@@ -1,0 +1,30 @@
+/* Rules of what loads bring: those that grow along the beam. */
+#include "rules.h"
+
+/* A load that grows or falls along the beam says its figure at both ends. */
+static void load_tapers(const struct ruling *ruling)
+{
+    const struct load *load = ruling->element;
+    const struct {
+        const char *key;
+        const struct quantity_value *at_from, *at_to;
+    } pairs[] = {{"dead", &load->dead, &load->dead_to},
+                 {"live", &load->live, &load->live_to},
+                 {"snow", &load->snow, &load->snow_to}};
+    for (size_t i = 0; i < 3; i++) {
+        const struct entry *to = pairs[i].at_to->at;
+        if (!to)
+            continue;
+        if (load->at.at)
+            rule_broken(ruling, to, "%s has 'at' and '%s to'; a load in one point does not grow along the beam",
+                        ruling->name, pairs[i].key);
+        else if (!pairs[i].at_from->at)
+            rule_broken(ruling, to, "'%s to' needs '%s': what it is at 'from'; 0 is an answer", pairs[i].key,
+                        pairs[i].key);
+    }
+}
+
+static const struct rule rules[] = {
+    {KIND_LOAD, DIAG_K017, load_tapers},
+};
+const struct rules rules_of_loads = {rules, sizeof rules / sizeof *rules};
