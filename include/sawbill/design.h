@@ -14,8 +14,9 @@
 #include "sawbill/job.h"
 
 /* LOAD_ATTIC: live load of an attic without storage, which need not act with other live loads (IRC 2021 Table R301.5
- * note b).  It stands last, so that the other places never change. */
-enum load_source { LOAD_DEAD, LOAD_LIVE, LOAD_ROOF_LIVE, LOAD_SNOW, LOAD_ATTIC, LOAD_SOURCES };
+ * note b).  LOAD_UPLIFT: net uplift, 0.6D + 0.6W as the job gives it, upward positive: in no combination and in no sum,
+ * with checks of its own.  They stand last, so that the other places never change. */
+enum load_source { LOAD_DEAD, LOAD_LIVE, LOAD_ROOF_LIVE, LOAD_SNOW, LOAD_ATTIC, LOAD_UPLIFT, LOAD_SOURCES };
 struct loads {
     double of[LOAD_SOURCES];
 }; /* lb, plf or psf as the name of the holder says */
@@ -130,6 +131,7 @@ struct beam_design {
     struct loads end_least_lb[2], end_full_lb[2]; /* as of inner supports */
     length_t *piece; /* what each ply is cut into, from splice to splice; none: one piece of cut_length */
     size_t piece_count;
+    const struct hanger *hold_down[2]; /* cap or strap that holds an end down; NULL: none, or none needed */
 };
 struct post_design {
     const struct post *post;

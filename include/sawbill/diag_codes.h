@@ -41,6 +41,7 @@ DIAG_ROW(Q009, ASK, false, "where the load goes below")
 DIAG_ROW(Q010, ASK, false, "ridge board under a flat roof")
 DIAG_ROW(Q011, ASK, false, "what this program leaves to an engineer")
 DIAG_ROW(Q012, ASK, false, "snow that drifts onto the roof")
+DIAG_ROW(Q013, ASK, false, "how much wind lifts a roof")
 
 /* C: catalogs */
 DIAG_ROW(C001, STOP, false, "catalog column missing, unknown or twice")

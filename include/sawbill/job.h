@@ -202,6 +202,8 @@ struct area {
     struct head head;
     struct quantity_value dead, live, snow; /* psf */
     struct choice_value live_is, snow_is, snow_level;
+    struct quantity_value net_uplift;  /* psf, of a roof: 0.6D + 0.6W, upward */
+    struct text_value uplift_engineer; /* who says that there is none */
 };
 struct roof_brace {
     length_t at;
@@ -277,6 +279,7 @@ struct beam {
     struct pitch_value roof_cut_pitch;
     struct decimal_value repetitive_factor;      /* Cr; default 1.0 */
     struct count_value live_limit, total_limit;  /* the n of L/n; defaults 360 and 240 */
+    struct text_value hold_down;                 /* catalog code of the cap or strap that holds its ends down */
     struct text_value plate_engineer;            /* who answers for wall plates that its pockets cut */
     struct count_value more_at_hung;             /* "more at hung beams": ply fasteners beside the pattern, each face */
     struct choice_value roof_cut_at, notch_face; /* enum which_end, default both; enum cut_face, default bottom */
@@ -290,7 +293,7 @@ struct beam {
     struct length_value head_room;        /* floor to the top of what is opened for the beam */
     struct beam_inners inner;             /* supports between its ends, from end 1 on */
     struct lengths_value splices;         /* all plies cut there, each over the middle of an inner support */
-    struct text_value hold_down_engineer; /* who answers for supports that it lifts off */
+    struct text_value hold_down_engineer; /* who answers for supports that it or wind lifts off */
 };
 struct load {
     struct head head;

@@ -67,6 +67,20 @@ static const struct key_row area_rows[] = {
      .help = "allowable (ASCE 7-16 and before) or strength (ASCE 7-22, taken at 0.7)",
      .example = "allowable",
      .offset = offsetof(struct area, snow_level)},
+    {.key = "net uplift",
+     .type = TYPE_QUANTITY,
+     .dims = PRESSURE,
+     .unit = ROW_UNITS,
+     .range = "0 psf to 200 psf",
+     .usual = "0 psf to 40 psf",
+     .help = "of a roof: what wind lifts more than 0.6 of the dead load holds down (0.6D + 0.6W); 0 is an answer",
+     .example = "8 psf",
+     .offset = offsetof(struct area, net_uplift)},
+    {.key = "uplift engineer",
+     .type = TYPE_TEXT,
+     .help = "the engineer who says that this roof has no net uplift, and his sheet",
+     .example = "sheet S2, R. Ames, PE",
+     .offset = offsetof(struct area, uplift_engineer)},
 };
 const struct key_rows keys_of_area = {area_rows, COUNT_OF(area_rows)};
 

@@ -171,6 +171,36 @@ static void ask_about_drifts(const struct asking *asking)
                  "drifts = no', or 'snow drifts = yes' with 'snow engineer = NAME, SHEET'");
 }
 
+static bool beam_carries(const struct job *job, size_t area)
+{
+    bool carries =
+        job->has_roof && job->roof.braces.count > 0 && ref_found(&job->roof.area) && job->roof.area.index == area;
+    for (size_t i = 0; i < job->joists_count; i++)
+        carries |= ref_found(&job->joists[i].area) && job->joists[i].area.index == area;
+    for (size_t i = 0; i < job->load_count; i++)
+        carries |= ref_found(&job->loads[i].area) && job->loads[i].area.index == area;
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        carries |= job->obstructions[i].then.choice == THEN_LANDS && ref_found(&job->obstructions[i].area) &&
+                   job->obstructions[i].area.index == area;
+    return carries;
+}
+
+/* Q013: wind lifts a light roof, and the beam that carries it with it. */
+static void ask_about_uplift(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->area_count; i++) {
+        const struct area *area = &asking->job->areas[i];
+        if (area->live_is.choice != LIVE_ROOF || area->net_uplift.at || area->uplift_engineer.at ||
+            !beam_carries(asking->job, i))
+            continue;
+        diag_add(
+            asking->diags, DIAG_Q013, &area->head.at,
+            "a beam carries [area %s]: how much does wind lift it beyond 0.6 of its dead load? write 'net uplift = "
+            "NUMBER psf', 0 is an answer, or 'uplift engineer = NAME, SHEET' who says that there is none",
+            area->head.id);
+    }
+}
+
 /* Q006: how each end bears, and for a post which way its wall runs. */
 static void ask_about_ends(const struct asking *asking)
 {
@@ -292,9 +322,9 @@ void questions_ask(struct checker *checker)
 {
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
-        ask_repair_drawings, ask_what_is_above, ask_about_ties,   ask_about_flat_ridge,
-        ask_about_bracing,   ask_about_snow,    ask_about_drifts, ask_about_ends,
-        ask_about_inner,     ask_who_holds,     ask_who_props,    ask_what_is_below,
+        ask_repair_drawings, ask_what_is_above, ask_about_ties,    ask_about_flat_ridge, ask_about_bracing,
+        ask_about_snow,      ask_about_drifts,  ask_about_uplift,  ask_about_ends,       ask_about_inner,
+        ask_who_holds,       ask_who_props,     ask_what_is_below,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);

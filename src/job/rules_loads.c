@@ -1,4 +1,4 @@
-/* Rules of what loads bring: those that grow along the beam. */
+/* Rules of what loads bring: those that grow along the beam, and those that lift it. */
 #include "rules.h"
 
 /* A load that grows or falls along the beam says its figure at both ends. */
@@ -24,7 +24,20 @@ static void load_tapers(const struct ruling *ruling)
     }
 }
 
+static void area_uplift(const struct ruling *ruling)
+{
+    const struct area *area = ruling->element;
+    const struct entry *said = area->net_uplift.at ? area->net_uplift.at : area->uplift_engineer.at;
+    if (said && area->live_is.choice != LIVE_ROOF && area->live_is.choice)
+        rule_broken(ruling, said, "%s has an uplift, but is no roof", ruling->name);
+    else if (area->net_uplift.at && area->uplift_engineer.at)
+        rule_broken(ruling, area->uplift_engineer.at,
+                    "%s has 'net uplift', and an 'uplift engineer' who says that there is none; keep one of them",
+                    ruling->name);
+}
+
 static const struct rule rules[] = {
+    {KIND_AREA, DIAG_K013, area_uplift},
     {KIND_LOAD, DIAG_K017, load_tapers},
 };
 const struct rules rules_of_loads = {rules, sizeof rules / sizeof *rules};

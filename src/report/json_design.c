@@ -78,6 +78,8 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
         json_loads(json, end, "lb_least", &beam->end_least_lb[i]);
         json_loads(json, end, "lb_all_spans", &beam->end_full_lb[i]);
         json_text(json, end, "hanger", beam->end_hanger[i] ? beam->end_hanger[i]->code : NULL);
+        json_number(json, end, "uplift_lb", beam->end_lb[i].of[LOAD_UPLIFT], 3);
+        json_text(json, end, "hold_down", beam->hold_down[i] ? beam->hold_down[i]->code : NULL);
     }
     add_inner(json, row, beam);
 }
@@ -94,6 +96,7 @@ static void add_joists(struct json *json, cJSON *list, const struct joist_design
         json_number(json, places, NULL, length_inches(joists->place[i]), 6);
     json_loads(json, row, "plf", &joists->line_plf);
     json_loads(json, row, "lb_each", &joists->end_lb);
+    json_number(json, row, "uplift_lb_each", joists->end_lb.of[LOAD_UPLIFT], 3);
     json_text(json, row, "hanger", joists->hanger ? joists->hanger->code : NULL);
     json_text(json, row, "strap", joists->strap ? joists->strap->code : NULL);
     json_integer(json, row, "tied_pairs", (long long)joists->tied_pairs);

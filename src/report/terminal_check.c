@@ -40,7 +40,7 @@ static void add_path_row(struct path_walk *walk, const char *label, const struct
     for (int i = 0; i < SHOWN_LOADS; i++)
         row->cell[2 + i] = pounds_text(arena, load_shown(&step->lb, i));
     for (int i = 0; i < LOAD_SOURCES; i++)
-        sum += step->lb.of[i];
+        sum += i == LOAD_UPLIFT ? 0 : step->lb.of[i];
     row->cell[2 + SHOWN_LOADS] = pounds_text(arena, sum);
 }
 

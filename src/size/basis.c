@@ -112,7 +112,9 @@ static void list_unchecked(struct sizing *s, const struct beam_design *bd)
 
 static void list_walls(struct sizing *s)
 {
-    unchecked_add(s, "not checked: wind, earthquake, uplift and the bracing of the house");
+    unchecked_add(s,
+                  "not checked: wind and earthquake, out of scope here (uplift only where the job gives it), and the "
+                  "bracing of the house");
     for (size_t i = 0; i < s->job->wall_count; i++) {
         const struct wall *wall = &s->job->walls[i];
         if (wall->status.choice == WALL_COMES_OUT && wall->bracing.choice != NO)
@@ -126,6 +128,7 @@ void basis_write(struct sizing *s)
     const struct design *design = s->design;
     say_standards(s);
     snow_write(s);
+    uplift_write(s);
     for (size_t i = 0; i < design->beam_count; i++) {
         say_beam(s, &design->beams[i]);
         list_unchecked(s, &design->beams[i]);

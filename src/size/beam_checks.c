@@ -223,6 +223,7 @@ bool beam_member_check(struct sizing *s, size_t index)
         inner_member_checks(s, bd, &at, checks);
     else
         one_span_checks(s, bd, &at, checks);
+    uplift_bending(s, bd, &at, checks);
     cut_ends_check(s, index, &at, checks);
     upset_check(s, index, &at, checks);
     rolling_check(s, index, checks);

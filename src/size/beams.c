@@ -22,11 +22,9 @@ void beam_resolve(struct sizing *s, size_t index)
     s->width_in[index] = length_inches(bd->width);
 }
 
-static const double unit_factor[LOAD_SOURCES][LOAD_SOURCES] = {[LOAD_DEAD] = {1, 0, 0, 0},
-                                                               [LOAD_LIVE] = {0, 1, 0, 0},
-                                                               [LOAD_ROOF_LIVE] = {0, 0, 1, 0},
-                                                               [LOAD_SNOW] = {0, 0, 0, 1},
-                                                               [LOAD_ATTIC] = {0, 0, 0, 0, 1}};
+static const double unit_factor[LOAD_SOURCES][LOAD_SOURCES] = {
+    [LOAD_DEAD] = {1, 0, 0, 0}, [LOAD_LIVE] = {0, 1, 0, 0},     [LOAD_ROOF_LIVE] = {0, 0, 1, 0},
+    [LOAD_SNOW] = {0, 0, 0, 1}, [LOAD_ATTIC] = {0, 0, 0, 0, 1}, [LOAD_UPLIFT] = {[LOAD_UPLIFT] = 1}};
 
 static void react(struct sizing *s, size_t index)
 {

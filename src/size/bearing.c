@@ -284,6 +284,7 @@ bool bearing_check(struct sizing *s, const struct beam_design *bd, int end)
         none.note = "no hanger in hangers.csv fits and holds this end";
         checks_add(s, checks, none);
     }
+    uplift_end_check(s, bd, end, checks);
     if (bd->beam->end_[end].kind == END_POCKET && bd->beam->status.choice != NE_EXISTING)
         pocket_check(s, bd->beam, checks);
     check_uplift(s, bd, &bd->end_lb[end], &bd->end_least_lb[end], checks);

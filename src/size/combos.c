@@ -77,6 +77,7 @@ double loads_sum(struct loads a)
 {
     double sum = 0;
     for (int source = 0; source < LOAD_SOURCES; source++)
-        sum += a.of[source];
+        if (source != LOAD_UPLIFT) /* it lifts */
+            sum += a.of[source];
     return sum;
 }

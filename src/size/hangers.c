@@ -31,7 +31,7 @@ double listed_load(const struct hanger *hanger, double cd)
     return NAN;
 }
 
-struct check hanger_check(const struct sizing *s, const struct hanger *hanger, const struct loads *lb, const char *name)
+struct check hanger_check(struct sizing *s, const struct hanger *hanger, const struct loads *lb, const char *name)
 {
     struct check worst = {0};
     for (size_t i = 0; i < s->combo_count; i++) {
@@ -48,6 +48,8 @@ struct check hanger_check(const struct sizing *s, const struct hanger *hanger, c
             check.note = hanger->code;
         check_worse(&worst, check);
     }
+    if (lb->of[LOAD_UPLIFT] > 0 && hanger->kind == CONNECTOR_HANGER)
+        check_worse(&worst, uplift_check(s, hanger, lb->of[LOAD_UPLIFT], name));
     return worst;
 }
 

@@ -28,6 +28,7 @@ struct loads area_psf(const struct sizing *s, const struct area *area)
     psf.of[LOAD_DEAD] = quantity_value(area->dead.quantity);
     psf.of[source_of(area)] = quantity_value(area->live.quantity);
     psf.of[LOAD_SNOW] = snow_psf(s, area);
+    psf.of[LOAD_UPLIFT] = quantity_value(area->net_uplift.quantity);
     return psf;
 }
 

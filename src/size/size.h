@@ -39,7 +39,7 @@ double combined(const struct combination *combo, const struct loads *loads);
 bool combo_applies(const struct combination *combo, const struct loads *present);
 struct loads loads_plus(struct loads a, struct loads b);
 struct loads loads_times(struct loads a, double times);
-double loads_sum(struct loads a);
+double loads_sum(struct loads a); /* downward: without uplift */
 
 /* checks.c */
 struct member_checks *checks_new(struct sizing *s, const char *id, const char *member);
@@ -67,6 +67,14 @@ struct snow_design snow_of(const struct job *job, const struct area *area);
 double snow_psf(const struct sizing *s, const struct area *area); /* as the combinations of this job take it */
 void snow_resolve(struct sizing *s);
 void snow_write(struct sizing *s);
+
+/* uplift.c */
+struct beam_case;
+struct check uplift_check(struct sizing *s, const struct hanger *hanger, double lb, const char *name);
+void uplift_end_check(struct sizing *s, const struct beam_design *bd, int end, struct member_checks *checks);
+void uplift_bending(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                    struct member_checks *checks);
+void uplift_write(struct sizing *s);
 
 struct loads obstruction_lb(const struct sizing *s, const struct obstruction *it); /* what it brings */
 
@@ -114,8 +122,7 @@ struct hanger_need {
 struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
                            const struct hanger **out);
 bool hanger_fits(const struct hanger *hanger, const struct hanger_need *need);
-struct check hanger_check(const struct sizing *s, const struct hanger *hanger, const struct loads *lb,
-                          const char *name);
+struct check hanger_check(struct sizing *s, const struct hanger *hanger, const struct loads *lb, const char *name);
 /* Hangers that fit in size, the cheapest first (its nails with it; without a price: last). */
 size_t hangers_sorted(struct sizing *s, const struct hanger_need *need, const struct hanger ***out);
 void say_gravity(struct sizing *s, const struct hanger *hanger, const struct member *carrier);

@@ -126,6 +126,22 @@ static void count_beam_end(struct counting *counting, const struct beam_design *
     add_connector(counting, design->end_hanger[end], 1, "hanger", line, NULL);
 }
 
+static void count_hold_down(struct counting *counting, const struct beam_design *design, int end)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->beam->head;
+    const struct hanger *hanger = design->hold_down[end];
+    if (!hanger)
+        return;
+    const char *word = hanger->kind == CONNECTOR_STRAP ? "hold-down strap" : "cap";
+    struct takeoff_line line = connector_line(counting, hanger, word, 1);
+    line.id = arena_printf(arena, "hold-down/%s/end %d", head->id, end + 1);
+    line.where = arena_printf(arena, "%s, end %d", head_name(arena, KIND_BEAM, head), end + 1);
+    line.counted = arena_printf(arena, "wind lifts end %d: 1 %s", end + 1, word);
+    line.at = head->at;
+    add_connector(counting, hanger, 1, word, line, NULL);
+}
+
 void count_hangers(struct counting *counting)
 {
     const struct design *design = counting->design;
@@ -135,6 +151,8 @@ void count_hangers(struct counting *counting)
             count_strap(counting, &design->joists[i]);
         }
     for (size_t i = 0; i < design->beam_count; i++)
-        for (int end = 0; end < 2 && is_new_beam(design->beams[i].beam); end++)
+        for (int end = 0; end < 2 && is_new_beam(design->beams[i].beam); end++) {
             count_beam_end(counting, &design->beams[i], end);
+            count_hold_down(counting, &design->beams[i], end);
+        }
 }

@@ -1,4 +1,4 @@
-/* Rules of [load] sections that grow or fall along the beam. */
+/* Rules of loads that grow or fall along the beam, and of those that lift it. */
 #include "job_support.h"
 
 #define POST "at = 4 ft\ndead = 400 lb\nlive = 0\nsnow = 900 lb\n"
@@ -18,8 +18,44 @@ static void tapers(void **state)
     CHECK_EDITS(state, edits);
 }
 
+#define ASKED                                                                                                          \
+    "a beam carries [area roof]: how much does wind lift it beyond 0.6 of its dead load? write 'net uplift = NUMBER "  \
+    "psf', 0 is an answer, or 'uplift engineer = NAME, SHEET' who says that there is none\n"
+/* A roof that a beam carries; the roof of the good job comes to none. */
+static void uplift(void **state)
+{
+    static const struct edit edits[] = {
+        {POST, "at = 4 ft\narea = area roof\ncarries = 90 sq ft\n", "job.ini:10:1: ask[Q013]: " ASKED},
+        {"braces = none\n", "braces = 4 ft carrying 96 sq ft\nbraces on = beam B1\n",
+         "job.ini:10:1: ask[Q013]: " ASKED},
+        {"live is = sleeping\n", "live is = sleeping\nnet uplift = 8 psf\n",
+         "job.ini:10:14: stop[K013]: [area loft] has an uplift, but is no roof\n"},
+        {"live is = roof\n", "live is = roof\nnet uplift = 8 psf\nuplift engineer = R. Ames, S2\n",
+         "job.ini:15:19: stop[K013]: [area roof] has 'net uplift', and an 'uplift engineer' who says that there is "
+         "none; keep one of them\n"},
+    };
+    CHECK_EDITS(state, edits);
+}
+
+static void uplift_answered(void **state)
+{
+    static const char *const answers[] = {"net uplift = 0 psf", "net uplift = 12 psf", "uplift engineer = R. Ames, S2"};
+    for (size_t i = 0; i < 3; i++) {
+        struct diags diags;
+        char *text = edited(*state, POST, "at = 4 ft\narea = area roof\ncarries = 90 sq ft\n");
+        char *at = strstr(text, "live is = roof\n");
+        text = arena_printf(*state, "%.*s%s\n%s", (int)(at - text), text, answers[i], at);
+        (void)read_text(*state, "job.ini", text, strlen(text), &diags);
+        assert_string_equal(messages(*state, &diags), "");
+    }
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test_setup_teardown(tapers, support_setup, support_teardown)};
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(tapers, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(uplift, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(uplift_answered, support_setup, support_teardown),
+    };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

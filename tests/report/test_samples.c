@@ -142,6 +142,21 @@ static const struct order_line *find_order(const struct order *order, const char
     return NULL;
 }
 
+/* 4 psf of uplift on 48 sq ft of roof lift both ends: a cap for the beam's width on each post. */
+static void attic_counts_its_caps(void **state)
+{
+    const struct runs *runs = *state;
+    const struct run *run = runs->of[ATTIC][0]->outcome->run;
+    const struct beam_design *beam = &run->design->beams[0];
+    assert_near(beam->end_lb[0].of[LOAD_UPLIFT] + beam->end_lb[1].of[LOAD_UPLIFT], 192, 1e-6);
+    decimal_t caps = 0;
+    for (size_t i = 0; i < run->takeoff->count; i++)
+        if (!strncmp(run->takeoff->line[i].id, "hold-down/attic/end", 19) &&
+            name_same(run->takeoff->line[i].item, beam->hold_down[0]->item))
+            caps += run->takeoff->line[i].count;
+    assert_true(caps == 2 * DECIMAL_ONE);
+}
+
 static const struct labor_line *find_labor(const struct estimate *estimate, const char *task)
 {
     for (size_t i = 0; i < estimate->labor_count; i++)
@@ -267,6 +282,7 @@ int main(void)
         cmocka_unit_test(samples_are_answered_and_hold),
         cmocka_unit_test(both_spellings_are_one_job),
         cmocka_unit_test(parlor_compares_sawn_and_engineered),
+        cmocka_unit_test(attic_counts_its_caps),
         cmocka_unit_test(parlor_agrees_with_figures_worked_by_hand),
         cmocka_unit_test(attic_without_its_strap_asks),
         cmocka_unit_test(one_beam_hangs_on_the_other),

@@ -1,0 +1,175 @@
+/* Net uplift of the wind on a roof, as the job gives it: what holds the beam and its joists down, and the beam bent
+ * upward. */
+#include "size.h"
+
+#include <math.h>
+
+#include "sawbill/text.h"
+
+static const char under[] =
+    "net uplift";                  /* in the place of a combination: the job gives the sum, no wind is computed */
+static const double wind_cd = 1.6; /* NDS 2018 Table 2.3.2 */
+
+static const char *pounds(struct sizing *s, double lb)
+{
+    return number_text(s->arena, lb, 0);
+}
+
+/* A cap or a hanger lists its uplift; a strap its tension at the duration of wind. */
+static double holds_down(const struct hanger *hanger)
+{
+    double listed = hanger->kind == CONNECTOR_STRAP ? hanger->load[3] : hanger->uplift;
+    return isnan(listed) ? 0 : listed;
+}
+
+struct check uplift_check(struct sizing *s, const struct hanger *hanger, double lb, const char *name)
+{
+    struct check check = check_of(name, "listed uplift (hangers.csv)", lb, holds_down(hanger), "lb");
+    check.combination = under;
+    check.note = check.capacity > 0 ? hanger->code
+                                    : arena_printf(s->arena, "%s: no listed uplift, and none is taken", hanger->code);
+    return check;
+}
+
+static bool cap_fits(const struct hanger *cap, const struct beam_design *bd)
+{
+    static const length_t tape = LENGTH_INCH / 64;
+    return cap->kind == CONNECTOR_CAP && bd->width >= cap->width_from - tape && bd->width <= cap->width_to + tape;
+}
+
+/* Of the caps that fit the beam the one that the catalog lists first and that holds; none: the strongest. */
+static const struct hanger *cap_for(const struct sizing *s, const struct beam_design *bd, double lb)
+{
+    const struct hanger *best = NULL;
+    for (size_t i = 0; i < s->catalog->hanger_count; i++) {
+        const struct hanger *cap = &s->catalog->hangers[i];
+        if (!cap_fits(cap, bd))
+            continue;
+        if (holds_down(cap) >= lb)
+            return cap;
+        if (!best || holds_down(cap) > holds_down(best))
+            best = cap;
+    }
+    return best;
+}
+
+static const struct hanger *named(struct sizing *s, const struct beam *beam)
+{
+    const struct hanger *hanger = catalog_hanger(s->catalog, beam->hold_down.text);
+    if (hanger && hanger->kind != CONNECTOR_HANGER)
+        return hanger;
+    diag_add(s->diags, DIAG_C006, place_of(beam->hold_down.at, &beam->head),
+             "'%s' is not the code of a cap or a strap in hangers.csv", beam->hold_down.text);
+    return NULL;
+}
+
+/* Not on a hanger: on a post a cap of the catalog, elsewhere what the job names. */
+void uplift_end_check(struct sizing *s, const struct beam_design *bd, int end, struct member_checks *checks)
+{
+    const struct beam *beam = bd->beam;
+    double lb = bd->end_lb[end].of[LOAD_UPLIFT];
+    enum end_kind kind = beam->end_[end].kind;
+    if (lb <= 0 || kind == END_BEAM || kind == END_HANGER)
+        return;
+    if (!beam->hold_down.at && (beam->hold_down_engineer.at || beam->status.choice == NE_EXISTING)) {
+        unchecked_add(s, arena_printf(s->arena, "not checked: what holds %s down against %s lb%s%s", checks->id,
+                                      pounds(s, lb), beam->hold_down_engineer.at ? ": by the engineer, " : "",
+                                      beam->hold_down_engineer.at ? beam->hold_down_engineer.text : ""));
+        return;
+    }
+    const struct hanger *hanger = NULL;
+    if (beam->hold_down.at)
+        hanger = named(s, beam);
+    else if (kind == END_POST)
+        hanger = cap_for(s, bd, lb);
+    s->design->beams[bd - s->design->beams].hold_down[end] = hanger;
+    struct check check = check_of("held down", "listed uplift (hangers.csv)", lb, 0, "lb");
+    check.combination = under;
+    check.note = kind == END_POST && !beam->hold_down.at
+                     ? "no cap in hangers.csv fits the beam; write 'hold down = CODE' or 'hold down engineer'"
+                     : "nothing holds it; write 'hold down = CODE', a strap or cap, or 'hold down engineer'";
+    checks_add(s, checks, hanger ? uplift_check(s, hanger, lb, "held down") : check);
+}
+
+/* Its lower edge is in compression then; nothing is taken to hold that. */
+void uplift_bending(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                    struct member_checks *checks)
+{
+    static const double factor[LOAD_SOURCES] = {[LOAD_UPLIFT] = 1};
+    if (!(at->present.of[LOAD_UPLIFT] > 0) || bd->inner_count > 0)
+        return;
+    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    struct beam_result result = beam_solve(at->span_in, at->load, at->count, factor);
+    struct wood_bending value = wood_bending(&wood, wind_cd, 1, at->span_in, LE_NOT_LISTED, at->span_in);
+    struct check check = check_of("bending upward", "NDS 2018 3.3.1, 3.3.3",
+                                  fabs(result.moment.value) / wood_modulus(&wood), value.fb, "psi");
+    check.combination = under;
+    check.at_in = result.moment.at_in + at->offset_in;
+    check.note = arena_printf(s->arena, "CD 1.6, CF %s, Cr 1, CL %s (lu: the span, width of one ply)",
+                              number_text(s->arena, value.cf, 3), number_text(s->arena, value.cl, 3));
+    checks_add(s, checks, check);
+}
+
+static void say_area(struct sizing *s, const struct area *area)
+{
+    const char *name = head_name(s->arena, KIND_AREA, &area->head);
+    if (area->uplift_engineer.at)
+        basis_add(
+            s, arena_printf(s->arena, "net uplift of %s: none by the engineer (%s)", name, area->uplift_engineer.text));
+    else if (area->net_uplift.at)
+        basis_add(s, arena_printf(s->arena,
+                                  "net uplift of %s: %s psf on plan, 0.6D + 0.6W as the job gives it; the dead load of "
+                                  "floors and walls is not set against it",
+                                  name, number_text(s->arena, quantity_value(area->net_uplift.quantity), 2)));
+}
+
+static void say_beam(struct sizing *s, const struct beam_design *bd)
+{
+    const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
+    double lb[2] = {bd->end_lb[0].of[LOAD_UPLIFT], bd->end_lb[1].of[LOAD_UPLIFT]};
+    if (lb[0] + lb[1] <= 0)
+        return;
+    basis_add(s, arena_printf(s->arena, "%s is lifted by %s lb at end 1 and %s lb at end 2", name, pounds(s, lb[0]),
+                              pounds(s, lb[1])));
+    unchecked_add(s, arena_printf(s->arena,
+                                  "not checked: what holds down all that is below the ends of %s against its uplift, "
+                                  "posts to the ground",
+                                  name));
+    if (bd->inner_count > 0)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: what holds %s down at its inner supports, and the wood bent upward",
+                                      name));
+    for (int side = 0; side < 2; side++) {
+        const struct joist_design *jd = bd->side[side];
+        if (!jd || !(jd->end_lb.of[LOAD_UPLIFT] > 0))
+            continue;
+        const char *joists = head_name(s->arena, KIND_JOISTS, &jd->joists->head);
+        const char *each = pounds(s, jd->end_lb.of[LOAD_UPLIFT]);
+        if (needs_hangers(bd->beam))
+            basis_add(s, arena_printf(s->arena, "%s: each end at %s is lifted by %s lb", joists, name, each));
+        else
+            unchecked_add(s,
+                          arena_printf(s->arena, "not checked: what ties each of %s down to %s against %s lb of uplift",
+                                       joists, name, each));
+    }
+}
+
+/* Roof loads in pounds, of no area: their uplift is nowhere asked. */
+static void say_own_loads(struct sizing *s)
+{
+    for (size_t i = 0; i < s->job->load_count; i++) {
+        const struct load *load = &s->job->loads[i];
+        if (load->snow.at && load->snow.quantity.millionths > 0)
+            unchecked_add(s, arena_printf(s->arena, "not checked: net uplift of %s, which gives its loads itself",
+                                          head_name(s->arena, KIND_LOAD, &load->head)));
+    }
+}
+
+void uplift_write(struct sizing *s)
+{
+    for (size_t i = 0; i < s->job->area_count; i++)
+        say_area(s, &s->job->areas[i]);
+    for (size_t i = 0; i < s->design->beam_count; i++)
+        say_beam(s, &s->design->beams[i]);
+    say_own_loads(s);
+}
