@@ -2,14 +2,13 @@
  * prove. */
 #include "form.h"
 
-#include "dive.h"
+#include "close.h"
 #include "dual.h"
 #include "emit.h"
-#include "tree.h"
 
 static const int64_t DEFAULT_STEPS = 60000000, DEFAULT_NODES = 2000000;
 static const size_t DEFAULT_MEMORY = (size_t)150 << 20;
-enum { MOST_ROOT_ROUNDS = 20000, MOST_DIVES = 12, FIRST_LIST = 4000, LAST_LIST = 1000000, FIRST_NODES = 200 };
+enum { MOST_ROOT_ROUNDS = 20000 };
 static const int64_t MOST_SUM = (int64_t)1 << 50;
 
 static bool is_sound(const struct form *form)
@@ -46,27 +45,6 @@ static void prove_by_length(struct work *work, struct knap *knap)
     work_take_dual(work, &dual);
 }
 
-/* Lists of patterns, longer ones as the shorter do not settle it. */
-static void search_lists(struct work *work, struct greedy *greedy)
-{
-    size_t most = FIRST_LIST;
-    int64_t nodes = FIRST_NODES;
-    while (!work_closed(work) && !work_over(work) && most <= LAST_LIST) {
-        struct list list;
-        int64_t cost = work->best->cost;
-        work->list = arena_new(DEFAULT_MEMORY, end_search, work);
-        list_make(work, &list, &work->dual, work->best->cost, most);
-        bool whole = list.beyond >= work->best->cost;
-        bool done = list.pool.columns > 0 && tree_run(work, &list, greedy, nodes);
-        arena_free(work->list);
-        work->list = NULL;
-        if (whole || !done)
-            nodes *= 8;
-        if (work->best->cost == cost && (!whole || done))
-            most *= 4;
-    }
-}
-
 static void solve(struct work *work)
 {
     const struct norm *norm = &work->norm;
@@ -91,14 +69,13 @@ static void solve(struct work *work)
     work_take_dual(work, &cg.dual);
     struct dive dive;
     dive_start(&dive, &cg, &greedy);
-    for (int turn = 0; turn < MOST_DIVES && !work_closed(work) && !work_over(work); turn++)
-        (void)dive_run(&dive, turn);
-    search_lists(work, &greedy);
+    close_gap(work, &cg, &dive, &greedy);
 }
 
 static void set_limits(struct work *work, const struct form_limits *limits)
 {
     work->limits = limits;
+    work->most_memory = limits && limits->memory > 0 ? limits->memory : DEFAULT_MEMORY;
     work->most_steps = limits && limits->steps > 0 ? limits->steps : DEFAULT_STEPS;
     work->most_nodes = limits && limits->nodes > 0 ? limits->nodes : DEFAULT_NODES;
 }
@@ -147,7 +124,7 @@ bool form_solve(struct arena *arena, const struct form *form, const struct form_
         return false;
     struct work *work = arena_alloc(arena, sizeof *work);
     set_limits(work, limits);
-    work->arena = arena_new(limits && limits->memory > 0 ? limits->memory : DEFAULT_MEMORY, end_search, work);
+    work->arena = arena_new(work->most_memory, end_search, work);
     if (!work->arena)
         return false;
     if (setjmp(work->full) == 0) {

@@ -6,7 +6,7 @@
 
 #include <string.h>
 
-enum { MOST_TABLE = 6000000, STEPS_A_PATTERN = 60 };
+enum { MOST_TABLE = 6000000, STEPS_A_PATTERN = 60, MOST_HALVINGS = 40 };
 
 struct lister {
     struct work *work;
@@ -219,16 +219,35 @@ void list_make(struct work *work, struct list *list, const struct dual *dual, in
     struct lister lister = {.work = work, .norm = norm, .dual = dual, .list = list, .most = most};
     start(&lister);
     pool_start(&list->pool, work->list);
-    list->beyond = below;
-    for (;;) {
-        wide_t slack = (wide_t)dual->scale * (list->beyond - norm->divisor) - dual->sum;
-        if (slack < 0)
-            break;
-        if (list_within(&lister, slack))
+    int64_t lowest = work_round(norm, dual->sum, dual->scale);
+    for (list->beyond = below; list->beyond > lowest;) {
+        list->below = list->beyond;
+        if (list_within(&lister, (wide_t)dual->scale * (list->beyond - norm->divisor) - dual->sum))
             return;
-        int64_t lowest = work_round(norm, dual->sum, dual->scale), steps = (list->beyond - lowest) / norm->divisor;
-        list->beyond = lowest + steps / 2 * norm->divisor;
+        list->beyond = lowest + (list->beyond - lowest) / norm->divisor / 2 * norm->divisor;
     }
-    pool_clear(&list->pool);
-    list->beyond = work_round(norm, dual->sum, dual->scale);
+    list->below = below;
+    wide_t slack = (wide_t)dual->scale * lowest - dual->sum;
+    for (int halving = 0; halving < MOST_HALVINGS && !list_within(&lister, slack); halving++)
+        slack /= 2;
+}
+
+static wide_t reduced_cost(const struct norm *norm, const struct pool *pool, const struct column *column,
+                           const struct dual *dual)
+{
+    wide_t cost = (wide_t)dual->scale * norm->cost[column->stock] + dual->extra[column->stock];
+    for (int i = 0; i < column->count; i++) {
+        const struct use *use = &pool->use[column->first + i];
+        cost -= (wide_t)dual->value[use->type] * use->count;
+    }
+    return cost;
+}
+
+void list_add_pool(struct work *work, struct list *list, const struct pool *pool, const struct dual *dual)
+{
+    const struct norm *norm = &work->norm;
+    wide_t slack = (wide_t)dual->scale * (list->below - norm->divisor) - dual->sum;
+    for (size_t j = 0; j < pool->columns; j++)
+        if (reduced_cost(norm, pool, &pool->column[j], dual) <= slack)
+            pool_copy(&list->pool, pool, (int)j);
 }

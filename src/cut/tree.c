@@ -14,7 +14,7 @@ static const double NEARLY_WHOLE = 1e-6;
 enum set_kind { SET_STOCK, SET_PAIR, SET_ONE };
 struct branch {
     enum set_kind kind;
-    int a, b; /* stock; types; pattern */
+    int a, b; /* stock; types; pattern and its place among the loaded */
     int64_t times;
     bool at_least;
     int64_t price; /* of the last programme, as the dual's values */
@@ -28,11 +28,15 @@ struct tree {
     struct master *master;
     double unit;
     int64_t scale;
-    int *loaded, loaded_count; /* patterns in the programme, behind the artificial columns */
+    int *loaded, loaded_count; /* patterns in the programme */
     bool *is_loaded;
     int *shut; /* of each pattern the depth from which on it is out, 0: it is not */
     int64_t *reduced;
-    int64_t *most; /* of each pattern: more are never needed */
+    int64_t *least, *most; /* of each pattern: how often it may be used below this node */
+    int *place;            /* of each loaded pattern, its column */
+    int rows;              /* of branches, in the programme: made as they are needed */
+    int *artificial;       /* of each of those, its column */
+    int64_t *needed;       /* of each pattern: more are never needed */
     int64_t *value, *extra;
     wide_t sum;
     struct branch *branch;
@@ -51,8 +55,6 @@ static bool is_member(const struct tree *tree, const struct branch *branch, int 
     const struct column *column = &tree->list->pool.column[index];
     if (branch->kind == SET_STOCK)
         return column->stock == branch->a;
-    if (branch->kind == SET_ONE)
-        return index == branch->a;
     const struct use *use = tree->list->pool.use + column->first;
     bool a = false, b = false;
     for (int i = 0; i < column->count; i++) {
@@ -80,36 +82,42 @@ static void load(struct tree *tree, int index)
     row[count] = norm->types + column->stock;
     factor[count++] = 1;
     for (int d = 0; d < tree->depth; d++)
-        if (tree->branch[d].member[index]) {
+        if (tree->branch[d].kind != SET_ONE && tree->branch[d].member[index]) {
             row[count] = first_branch_row(tree) + d;
             factor[count++] = 1;
         }
     master_add_column(tree->master, (double)norm->cost[column->stock] / tree->unit, MASTER_FREE, count, row, factor);
+    if (tree->least[index] > 0)
+        master_set_column(tree->master, master_columns(tree->master) - 1, (double)tree->least[index], MASTER_FREE);
     tree->is_loaded[index] = true;
+    tree->place[tree->loaded_count] = master_columns(tree->master) - 1;
     tree->loaded[tree->loaded_count++] = index;
 }
 
 /* A column for each row that asks for something keeps the programme feasible; no plan that is wanted pays for one. */
-static int artificials(const struct tree *tree)
+static void add_artificial(struct tree *tree, int row)
 {
-    return tree->norm->types + MOST_DEPTH;
+    const double one = 1;
+    master_add_column(tree->master, 2 * (double)tree->list->below / tree->unit, MASTER_FREE, 1, &row, &one);
 }
 
 static void open_programme(struct tree *tree)
 {
     const struct norm *norm = tree->norm;
-    double much = 2 * (double)tree->list->beyond / tree->unit;
     for (int i = 0; i < norm->types; i++)
         master_add_row(tree->master, (double)norm->demand[i], MASTER_FREE);
     for (int s = 0; s < norm->stocks; s++)
         master_add_row(tree->master, -MASTER_FREE, norm->supply[s] < 0 ? MASTER_FREE : (double)norm->supply[s]);
-    for (int d = 0; d < MOST_DEPTH; d++)
-        master_add_row(tree->master, -MASTER_FREE, MASTER_FREE);
-    const double one = 1;
-    for (int i = 0; i < artificials(tree); i++) {
-        int at = i < norm->types ? i : i + norm->stocks;
-        master_add_column(tree->master, much, MASTER_FREE, 1, &at, &one);
-    }
+    for (int i = 0; i < norm->types; i++)
+        add_artificial(tree, i);
+}
+
+static void add_branch_row(struct tree *tree)
+{
+    master_add_row(tree->master, -MASTER_FREE, MASTER_FREE);
+    tree->artificial[tree->rows] = master_columns(tree->master);
+    add_artificial(tree, first_branch_row(tree) + tree->rows);
+    tree->rows++;
 }
 
 /* More sticks of one pattern would hold surplus pieces only. */
@@ -132,7 +140,7 @@ static bool start(struct tree *tree, struct work *work, const struct list *list,
     size_t columns = list->pool.columns;
     *tree = (struct tree){.work = work, .norm = norm, .list = list, .greedy = greedy};
     tree->unit = (double)norm->most_cost;
-    tree->scale = norm_scale(norm, 4 * list->beyond);
+    tree->scale = norm_scale(norm, 4 * list->below);
     tree->master = master_new(arena, work->library);
     if (!tree->master)
         return false;
@@ -141,6 +149,10 @@ static bool start(struct tree *tree, struct work *work, const struct list *list,
     tree->shut = arena_array(arena, columns, sizeof(int));
     tree->reduced = arena_array(arena, columns, sizeof(int64_t));
     tree->most = arena_array(arena, columns, sizeof(int64_t));
+    tree->least = arena_array(arena, columns, sizeof(int64_t));
+    tree->needed = arena_array(arena, columns, sizeof(int64_t));
+    tree->place = arena_array(arena, columns, sizeof(int));
+    tree->artificial = arena_array(arena, MOST_DEPTH, sizeof(int));
     tree->value = arena_array(arena, (size_t)norm->types, sizeof(int64_t));
     tree->extra = arena_array(arena, (size_t)norm->stocks, sizeof(int64_t));
     tree->demand = arena_array(arena, (size_t)norm->types, sizeof(int64_t));
@@ -150,7 +162,7 @@ static bool start(struct tree *tree, struct work *work, const struct list *list,
     tree->factor = arena_array(arena, columns + (size_t)norm->types + MOST_DEPTH + 1, sizeof(double));
     tree->branch = arena_array(arena, MOST_DEPTH, sizeof *tree->branch);
     for (size_t j = 0; j < columns; j++)
-        tree->most[j] = most_needed(norm, &list->pool, &list->pool.column[j]);
+        tree->needed[j] = tree->most[j] = most_needed(norm, &list->pool, &list->pool.column[j]);
     answer_start(&tree->trial, arena);
     open_programme(tree);
     return true;
@@ -175,6 +187,8 @@ static void read_prices(struct tree *tree)
     }
     for (int d = 0; d < tree->depth; d++) {
         struct branch *branch = &tree->branch[d];
+        if (branch->kind == SET_ONE)
+            continue;
         double price = master_price(tree->master, first_branch_row(tree) + d);
         bool right = branch->at_least ? price > 0 : price < 0;
         branch->price = right ? (int64_t)(price * scale) : 0;
@@ -202,15 +216,15 @@ static void price_list(struct tree *tree)
             tree->reduced[j] = reduced_cost(tree, j);
     for (int d = 0; d < tree->depth; d++) {
         const struct branch *branch = &tree->branch[d];
-        if (branch->price == 0)
+        if (branch->price == 0 || branch->kind == SET_ONE)
             continue;
         for (int j = 0; j < columns; j++)
             if (branch->member[j])
                 tree->reduced[j] -= branch->price;
     }
     for (int j = 0; j < columns; j++)
-        if (!tree->shut[j] && tree->reduced[j] < 0)
-            tree->sum += (wide_t)tree->reduced[j] * tree->most[j];
+        if (!tree->shut[j])
+            tree->sum += (wide_t)tree->reduced[j] * (tree->reduced[j] < 0 ? tree->most[j] : tree->least[j]);
 }
 
 /* Loads patterns of negative reduced cost, the lowest first by halves; their number. */
@@ -234,7 +248,7 @@ static int load_some(struct tree *tree)
 /* What a plan of interest may cost at most, less the bound, in the dual's scale. */
 static wide_t slack(const struct tree *tree)
 {
-    int64_t below = tree->work->best->cost < tree->list->beyond ? tree->work->best->cost : tree->list->beyond;
+    int64_t below = tree->work->best->cost < tree->list->below ? tree->work->best->cost : tree->list->below;
     return (wide_t)tree->scale * (below - tree->norm->divisor) - tree->sum;
 }
 
@@ -263,12 +277,15 @@ static enum node solve_node(struct tree *tree)
 
 static double use_of(const struct tree *tree, int place)
 {
-    return master_use(tree->master, artificials(tree) + place);
+    return master_use(tree->master, tree->place[place]);
 }
 
 static void set_column(struct tree *tree, int place, bool open)
 {
-    master_set_column(tree->master, artificials(tree) + place, 0, open ? MASTER_FREE : 0);
+    int index = tree->loaded[place];
+    bool bound = tree->most[index] < tree->needed[index];
+    double most = !open ? 0 : bound ? (double)tree->most[index] : MASTER_FREE;
+    master_set_column(tree->master, tree->place[place], open ? (double)tree->least[index] : 0, most);
 }
 
 /* Patterns that no better plan under this node can use are shut out below it. */
@@ -277,7 +294,7 @@ static void shut_out(struct tree *tree)
     wide_t most = slack(tree);
     int columns = (int)tree->list->pool.columns;
     for (int j = 0; j < columns; j++)
-        if (!tree->shut[j] && tree->reduced[j] > most)
+        if (!tree->shut[j] && tree->least[j] == 0 && tree->reduced[j] > most)
             tree->shut[j] = tree->depth + 1;
     for (int k = 0; k < tree->loaded_count; k++)
         if (tree->shut[tree->loaded[k]] == tree->depth + 1)
@@ -394,7 +411,7 @@ static bool pick_one(const struct tree *tree, struct branch *branch)
         double use = use_of(tree, k);
         if (merit(part_of(use)) > best + 1e-9) {
             best = merit(part_of(use));
-            *branch = (struct branch){.kind = SET_ONE, .a = tree->loaded[k], .times = (int64_t)floor(use)};
+            *branch = (struct branch){.kind = SET_ONE, .a = tree->loaded[k], .b = k, .times = (int64_t)floor(use)};
         }
     }
     return best > 0;
@@ -411,11 +428,11 @@ static void set_members(struct tree *tree, struct branch *branch)
         branch->member[j] = is_member(tree, branch, j);
     int *at = tree->row;
     double *factor = tree->factor;
-    at[count] = tree->norm->types + tree->depth; /* its artificial column */
+    at[count] = tree->artificial[tree->depth];
     factor[count++] = 1;
     for (int k = 0; k < tree->loaded_count; k++)
         if (branch->member[tree->loaded[k]]) {
-            at[count] = artificials(tree) + k;
+            at[count] = tree->place[k];
             factor[count++] = 1;
         }
     master_set_factors(tree->master, first_branch_row(tree) + tree->depth, count, at, factor);
@@ -437,19 +454,49 @@ static void run_side(struct tree *tree, bool at_least)
     branch->times -= at_least;
 }
 
+static void run_sets(struct tree *tree)
+{
+    int row = first_branch_row(tree) + tree->depth;
+    set_members(tree, &tree->branch[tree->depth]);
+    run_side(tree, true);
+    if (!tree->over)
+        run_side(tree, false);
+    master_set_factors(tree->master, row, 0, NULL, NULL);
+    master_set_row(tree->master, row, -MASTER_FREE, MASTER_FREE);
+}
+
+/* A single pattern is held by its own bounds. */
+static void run_one(struct tree *tree)
+{
+    const struct branch *branch = &tree->branch[tree->depth];
+    int place = branch->b, index = branch->a;
+    int64_t least = tree->least[index], most = tree->most[index], times = branch->times;
+    tree->depth++;
+    tree->least[index] = times + 1;
+    set_column(tree, place, true);
+    run_node(tree);
+    tree->least[index] = least;
+    tree->most[index] = times;
+    set_column(tree, place, true);
+    if (!tree->over)
+        run_node(tree);
+    tree->most[index] = most;
+    set_column(tree, place, true);
+    tree->depth--;
+}
+
 static void run_branch(struct tree *tree, const struct branch *picked)
 {
     struct branch *branch = &tree->branch[tree->depth];
     unsigned char *member = branch->member;
     *branch = *picked;
     branch->member = member;
-    set_members(tree, branch);
-    int row = first_branch_row(tree) + tree->depth;
-    run_side(tree, true);
-    if (!tree->over)
-        run_side(tree, false);
-    master_set_factors(tree->master, row, 0, NULL, NULL);
-    master_set_row(tree->master, row, -MASTER_FREE, MASTER_FREE);
+    if (tree->depth == tree->rows)
+        add_branch_row(tree);
+    if (branch->kind == SET_ONE)
+        run_one(tree);
+    else
+        run_sets(tree);
 }
 
 static void run_node(struct tree *tree)

@@ -80,6 +80,7 @@ struct work {
     struct dual dual; /* the best so far */
     int64_t bound;    /* proved */
     int64_t steps, most_steps, next_look, nodes, most_nodes;
+    size_t most_memory;
     bool stopped;
 };
 void dual_start(struct dual *dual, struct arena *arena, const struct norm *norm);
