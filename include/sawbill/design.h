@@ -111,7 +111,9 @@ struct inner_design {
 };
 struct beam_design {
     const struct beam *beam;
-    const struct member *member; /* NULL: none chosen */
+    const struct member *member;     /* NULL: none chosen */
+    const struct design_row *values; /* its reference values with CM, Ct and Ci in them */
+    const char *service;             /* those factors in words, or NULL: all are 1 */
     int plies;
     length_t width, cut_length; /* of the ply: bearing + clear span + bearing, less what a hanger takes */
     length_t bearing[2];
@@ -136,6 +138,7 @@ struct beam_design {
 struct post_design {
     const struct post *post;
     const struct member *member;
+    const struct design_row *values; /* as of a beam */
     int plies;
     struct loads lb;
     const char *carries; /* "beam B1, end 1" */

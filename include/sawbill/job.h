@@ -135,6 +135,8 @@ enum wall_way { WAY_UNANSWERED, WAY_IN_LINE, WAY_ACROSS };
 enum which_end { ENDS_UNANSWERED, END_ONE, END_TWO, ENDS_BOTH };
 enum cut_face { FACE_UNANSWERED, FACE_BOTTOM, FACE_TOP };
 enum end_held { HELD_UNANSWERED, HELD_BLOCKS, HELD_STRAPS, HELD_KING_STUDS };
+enum moisture_in_service { SERVICE_UNANSWERED, SERVICE_DRY, SERVICE_WET };
+enum heat_in_service { HEAT_UNANSWERED, HEAT_TO_100, HEAT_TO_125, HEAT_TO_150 };
 enum braced { BRACED_UNANSWERED, BRACED_BOTH, BRACED_ONE, BRACED_FREE };
 enum wall_status { WALL_UNANSWERED, WALL_COMES_OUT, WALL_STAYS };
 enum new_or_existing { NE_UNANSWERED, NE_NEW, NE_EXISTING };
@@ -226,8 +228,13 @@ struct roof {
     struct choice_value snow_drifts;                    /* enum yes */
     struct text_value snow_engineer;                    /* who answers for snow that drifts onto it */
 };
+/* Of wood in service; absent: dry, at most 100 F, not incised. */
+struct in_service {
+    struct choice_value moisture, heat, incised; /* enum moisture_in_service, heat_in_service, yes */
+};
 struct joists {
     struct head head;
+    struct in_service service;
     struct choice_value kind, over_the_wall, ties_the_roof;
     struct text_value size, species, grade, repair_drawing, tie_strap, tie_engineer;
     struct length_value measured_depth, measured_width, spacing, first_joist, run, from, to;
@@ -263,6 +270,7 @@ struct beam_inners {
 };
 struct beam {
     struct head head;
+    struct in_service service;
     struct choice_value status, set, choose, each_face;
     struct length_value ceiling_each_side; /* ceiling opened beyond each face of the beam; default 16 in */
     struct length_value above_joists_by, clear_span, most_depth, spacing, stagger, edge, end, specified_span,
@@ -315,6 +323,7 @@ struct obstruction {
 };
 struct post {
     struct head head;
+    struct in_service service;
     struct text_value member, species_note;
     struct count_value plies;
     struct length_value height;

@@ -53,6 +53,9 @@ struct joint_factors {
     double cd, cm, ct, cg, cdelta, ceg, cdi, ctn;
 };
 struct joint_factors joint_factors_plain(double cd);
+/* Tables 11.3.3 and 11.3.4, from memory: lateral, wet in service; heat: 0 up to 100 F, 1 up to 125 F, 2 up to 150 F. */
+double joint_cm(bool wet);
+double joint_ct(int heat, bool wet);
 double joint_adjust(double z_lb, const struct joint_factors *factors);
 /* 12.5: end grain (Ceg) and toe-nails (Ctn), lateral. */
 double joint_ceg_lateral(void);

@@ -1,7 +1,7 @@
 /* Wood design by formula: the factors of the NDS (allowable stress design) and what they make of reference values.
  *
  * National Design Specification for Wood Construction, 2018 edition; section numbers are its.  Nothing here allocates.
- * Inches, pounds, psi.  Dry service in a heated building: CM = Ct = Ci = 1.0 throughout. */
+ * Inches, pounds, psi.  Dry service in a heated building: CM, Ct and Ci are in the reference values (service.h). */
 #ifndef SAWBILL_WOOD_H
 #define SAWBILL_WOOD_H
 

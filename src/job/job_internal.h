@@ -70,7 +70,8 @@ extern const struct key_rows keys_of_job, keys_of_area, keys_of_roof, keys_of_jo
     keys_of_load, keys_of_obstruction, keys_of_post, keys_of_block, keys_of_footing, keys_of_wall, keys_of_remove,
     keys_of_shore, keys_of_work, keys_of_buy, keys_of_sub, keys_of_bid, keys_of_alternate;
 /* Words that tables of two files share. */
-extern const struct words words_yes_no, words_yes_no_unknown, words_new_existing, words_class;
+extern const struct words words_yes_no, words_yes_no_unknown, words_new_existing, words_class, words_moisture,
+    words_heat;
 
 const struct kind_row *kind_row(enum kind kind);
 /* The row of a folded key, or NULL.  `set beam b1 member` finds the row of `set KIND ID KEY`. */

@@ -39,12 +39,41 @@ static void say_combinations(struct sizing *s)
 
 static void say_standards(struct sizing *s)
 {
-    basis_add(s, "NDS 2018, allowable stress design; dry service inside a heated house: CM = Ct = Ci = 1.0");
+    basis_add(s, "NDS 2018, allowable stress design; dry service inside a heated house, CM = Ct = Ci = 1.0, where "
+                 "nothing else is said");
     basis_add(s, arena_printf(s->arena, "loads as given by the job, %s", s->design->standard));
     say_combinations(s);
     basis_add(s, "every check in every combination; the greatest ratio governs, rounded up in print");
     say_live(s);
     basis_add(s, "a side's share of its joists: half of `run`");
+}
+
+/* What the published E holds of the deflection by shear (from memory). */
+static void say_shear_sag(struct sizing *s, const struct member *member)
+{
+    if (member->wood == WOOD_SAWN)
+        basis_add(s, "deflection by shear: held in the published E of sawn lumber, on usual spans (NDS 3.5.1, from "
+                     "memory); none is added");
+    else if (member->wood == WOOD_GLULAM)
+        basis_add(s, "deflection by shear: held in the published E of glulam, the apparent one (NDS Supplement Table "
+                     "5A, from memory); none is added");
+    else
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: whether E of %s holds the deflection by shear: the product's "
+                                      "report says; none is added",
+                                      member->material));
+}
+
+static void say_service(struct sizing *s, const struct beam_design *bd, const char *name)
+{
+    if (bd->member)
+        say_shear_sag(s, bd->member);
+    if (!bd->service)
+        return;
+    basis_add(s, arena_printf(s->arena, "%s: %s", name, bd->service));
+    if (needs_hangers(bd->beam))
+        unchecked_add(
+            s, arena_printf(s->arena, "not checked: hangers at %s in its service: they are listed for dry wood", name));
 }
 
 static void say_values(struct sizing *s, const struct member *member)
@@ -84,6 +113,7 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
 {
     const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
     say_values(s, bd->member);
+    say_service(s, bd, name);
     if (bd->inner_count > 0)
         inner_say(s, bd, name);
     else

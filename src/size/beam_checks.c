@@ -25,12 +25,12 @@ struct beam_case beam_case_of(struct sizing *s, size_t beam)
 
 static double modulus_of(const struct beam_design *bd)
 {
-    return bd->member->values->e;
+    return bd->values->e;
 }
 
 static struct wood_piece piece(const struct beam_design *bd)
 {
-    return piece_of(bd->member, bd->plies);
+    return beam_wood(bd);
 }
 
 /* The next joist after x that holds the top edge, from either side or of one field; else `end`. */
@@ -89,11 +89,12 @@ const char *bending_note(struct sizing *s, const struct beam_design *bd, const s
     buffer_printf(&text, ", CL %s (lu %s, width of one ply)", number_text(s->arena, bending->cl, 3),
                   length_tape(s->arena, length_from_inches(lu)));
     if (bd->plies > 1 && bd->beam->set.choice == SET_UPSET && bending->rb > 0)
-        buffer_printf(
-            &text, "; on the width of all plies CL would be %s, not used",
-            number_text(s->arena, wood_cl(bending->rb / bd->plies, bd->member->values->emin, bending->fb_star), 3));
+        buffer_printf(&text, "; on the width of all plies CL would be %s, not used",
+                      number_text(s->arena, wood_cl(bending->rb / bd->plies, bd->values->emin, bending->fb_star), 3));
     if (bending->rb > 50)
         buffer_printf(&text, "; RB %s is beyond 50 (NDS 2018 3.3.3.7)", number_text(s->arena, bending->rb, 1));
+    if (bd->service)
+        buffer_printf(&text, "; %s", bd->service);
     if (bending->cf <= 0)
         buffer_add(&text, "; the grade is not for this width");
     return buffer_text(&text);
@@ -130,7 +131,7 @@ static struct check shear_check(const struct beam_design *bd, const struct beam_
 {
     struct wood_piece wood = piece(bd);
     struct check check = check_of("shear", "NDS 2018 3.4.2", 1.5 * fabs(result->shear.value) / wood_area(&wood),
-                                  bd->member->values->fv * combo->cd, "psi");
+                                  bd->values->fv * combo->cd, "psi");
     check.at_in = result->shear.at_in + at->offset_in;
     check.note = needs_hangers(bd->beam) ? "V reduction: none, side-loaded" : "V reduction: none";
     return check;
@@ -161,14 +162,10 @@ static struct check live_deflection(struct sizing *s, const struct beam_design *
     return check;
 }
 
-static bool is_green(const struct member *member)
-{
-    return member->moisture && name_same(member->moisture, "green");
-}
-
 double beam_creep(const struct beam_design *bd)
 {
-    return wood_kcr(is_green(bd->member));
+    bool green = bd->member->moisture && name_same(bd->member->moisture, "green");
+    return wood_kcr(green || serves_wet(&bd->beam->service));
 }
 
 static struct check total_deflection(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
@@ -217,7 +214,9 @@ bool beam_member_check(struct sizing *s, size_t index)
     struct member_checks *checks =
         checks_new(s, head_name(s->arena, KIND_BEAM, &bd->beam->head), member_text(s->arena, bd->member, bd->plies));
     checks->specified = bd->beam->specified_by.at != NULL;
-    checks->unverified = !bd->member->values->seen;
+    checks->unverified = !bd->member->values->seen || bd->beam->service.incised.choice == YES;
+    if (!checks->specified)
+        service_ask(s, bd->member, &bd->beam->service, checks->id, &bd->beam->head.at);
     struct beam_case at = beam_case_of(s, index);
     if (bd->inner_count > 0)
         inner_member_checks(s, bd, &at, checks);

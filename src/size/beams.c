@@ -17,6 +17,7 @@ void beam_resolve(struct sizing *s, size_t index)
     }
     if (!bd->member)
         return;
+    bd->values = member_in_service(s, bd->member, &beam->service, &bd->service);
     bd->width = bd->plies * bd->member->ply_width;
     bd->weight_plf = bd->plies * bd->member->weight_plf;
     s->width_in[index] = length_inches(bd->width);

@@ -144,7 +144,7 @@ static const char *area_text(struct sizing *s, const struct beam_design *bd, dou
 /* End grain of the post, 3.10.1: Fc* in every combination. */
 static struct check end_grain(struct sizing *s, const struct post_design *post, const struct loads *lb, double area)
 {
-    struct wood_piece piece = piece_of(post->member, post->plies);
+    struct wood_piece piece = post_wood(post);
     double cf = wood_cf(piece.row, piece.ply_in, piece.depth_in).fc;
     struct check worst = {0};
     for (size_t i = 0; i < s->combo_count; i++) {
@@ -198,7 +198,7 @@ static void check_below(struct sizing *s, const struct beam_design *bd, const st
     double width = overlap(bd, support, &supported), area = width * length_inches(rest->along);
     const char *size = area_text(s, bd, width, rest->along);
     checks_add(s, checks,
-               bearing_of(s, rest->lb, area, bd->member->values->fc_perp * rest->cb, "bearing of the beam",
+               bearing_of(s, rest->lb, area, bd->values->fc_perp * rest->cb, "bearing of the beam",
                           arena_printf(s->arena, "overlap %s; %s", size, rest->why)));
     if (rest->kind == END_POST || rest->kind == END_PLATE || rest->kind == END_POCKET) {
         if (supported < bd->plies)

@@ -101,11 +101,8 @@ void post_write_below(struct sizing *s, const struct post_design *pd)
 static struct wood_post block_column(const struct post_design *pd, const struct block *block)
 {
     double depth = length_inches(block->depth.length);
-    return (struct wood_post){.piece = piece_of(pd->member, pd->plies),
-                              .along_in = depth,
-                              .across_in = depth,
-                              .most_slender = 50,
-                              .nailed = false};
+    return (struct wood_post){
+        .piece = post_wood(pd), .along_in = depth, .across_in = depth, .most_slender = 50, .nailed = false};
 }
 
 static void check_block(struct sizing *s, const struct post_design *pd, struct wood_post *column,

@@ -157,7 +157,7 @@ static void strength_checks(struct sizing *s, const struct beam_design *bd, cons
             continue;
         const char *clause = cut->shape == NOTCH_BELOW ? "NDS 2018 3.4.3.2(a)" : "NDS 2018 3.4.3.2(e), from memory";
         struct check check = check_of(check_name(s, cut, "shear"), clause, shear_at_end(s, bd, at, combo, cut->end),
-                                      shear_of(cut, bd->member->values->fv * combo->cd, width), "lb");
+                                      shear_of(cut, bd->values->fv * combo->cd, width), "lb");
         check.combination = combo->name;
         check.note = shear_note(s, cut);
         check_worse(&shear, check);

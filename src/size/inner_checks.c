@@ -39,7 +39,7 @@ static double lu_below(const struct beam_design *bd, size_t span)
  * known. */
 static struct wood_bending rate(const struct beam_design *bd, size_t span, double lu, bool lower, double cd)
 {
-    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    struct wood_piece wood = beam_wood(bd);
     struct design_row row = *wood.row;
     if (lower && bd->member->wood == WOOD_GLULAM)
         row.fb = row.fb_neg;
@@ -52,7 +52,7 @@ static struct check bending(struct sizing *s, const struct beam_design *bd, cons
                             const struct beam_extremes *most, bool lower, const struct joist_design *only,
                             const struct combination *combo)
 {
-    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    struct wood_piece wood = beam_wood(bd);
     double lu = lower ? lu_below(bd, span) : lu_above(bd, span, only);
     struct wood_bending bending = rate(bd, span, lu, lower, combo->cd);
     struct beam_extreme moment = lower ? most->hogging : most->sagging;
@@ -71,10 +71,9 @@ static struct check bending(struct sizing *s, const struct beam_design *bd, cons
 static struct check shear(const struct beam_design *bd, const struct beam_case *at, const struct beam_extremes *most,
                           const struct combination *combo)
 {
-    struct wood_piece wood = piece_of(bd->member, bd->plies);
-    struct check check =
-        check_of(kinds[SHEAR].name, kinds[SHEAR].clause, 1.5 * fabs(most->shear.value) / wood_area(&wood),
-                 bd->member->values->fv * combo->cd, "psi");
+    struct wood_piece wood = beam_wood(bd);
+    struct check check = check_of(kinds[SHEAR].name, kinds[SHEAR].clause,
+                                  1.5 * fabs(most->shear.value) / wood_area(&wood), bd->values->fv * combo->cd, "psi");
     check.at_in = most->shear.at_in + at->offset_in;
     check.note = needs_hangers(bd->beam) ? "V reduction: none, side-loaded" : "V reduction: none";
     return check;
@@ -83,12 +82,12 @@ static struct check shear(const struct beam_design *bd, const struct beam_case *
 static struct check deflection(struct sizing *s, const struct beam_design *bd, const struct beam_case *at, size_t span,
                                const struct beam_extremes *most, bool total)
 {
-    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    struct wood_piece wood = beam_wood(bd);
     struct beam_extreme sag = -most->up.value > most->down.value ? most->up : most->down;
     int limit = total ? limit_or(&bd->beam->total_limit, 240) : limit_or(&bd->beam->live_limit, 360);
     enum kind_of_check kind = total ? TOTAL : LIVE;
     struct check check =
-        check_of(kinds[kind].name, kinds[kind].clause, fabs(sag.value) / (bd->member->values->e * wood_inertia(&wood)),
+        check_of(kinds[kind].name, kinds[kind].clause, fabs(sag.value) / (bd->values->e * wood_inertia(&wood)),
                  inner_span_in(bd, span) / limit, "in");
     check.at_in = sag.at_in + at->offset_in;
     const char *what = "without dead load";

@@ -32,6 +32,7 @@ struct cut {
     double span_in;
     struct check bending, shear, live, total;
     bool unverified;
+    const char *service; /* CM, Ct and Ci of the row at work, or NULL */
 };
 
 static bool given(const struct text_value *text)
@@ -73,9 +74,9 @@ static void rate(struct cut *cut, const struct combination *combo)
     const struct limits *limit = &limits_of[cut->area->live_is.choice];
     struct joist_rating rating = joist_rate(&cut->section, cut->span_in, &cut->per_inch, combo);
     keep(&cut->bending, check_of("bending", "NDS 2018 3.3.1, 4.3.9", rating.bending_psi, rating.fb_psi, "psi"), combo,
-         arena_printf(arena, "%s %s; CD %s, CF %s, Cr %s, CL 1.0 (sheathed)", row->species, row->grade,
+         arena_printf(arena, "%s %s; CD %s, CF %s, Cr %s, CL 1.0 (sheathed)%s%s", row->species, row->grade,
                       number_text(arena, combo->cd, 2), number_text(arena, rating.cf, 3),
-                      number_text(arena, rating.cr, 2)));
+                      number_text(arena, rating.cr, 2), cut->service ? "; " : "", cut->service ? cut->service : ""));
     bool seat = cut->section.seat_in > 0;
     keep(&cut->shear,
          check_of("shear", seat ? "NDS 2018 3.4.3.2(a)" : "NDS 2018 3.4.2", rating.shear_psi, rating.fv_psi, "psi"),
@@ -97,7 +98,8 @@ static size_t rate_all(struct cut *cut)
         if (!may_be(cut, row))
             continue;
         rows++;
-        cut->section.row = row;
+        cut->section.row = row_in_service(cut->s, row, WOOD_SAWN, cut->section.width_in, cut->section.depth_in,
+                                          &cut->jd->joists->service, &cut->service);
         cut->unverified |= !row->seen;
         for (size_t k = 0; k < cut->s->combo_count; k++)
             if (combo_applies(&cut->s->combo[k], &cut->psf))
@@ -208,6 +210,7 @@ static struct cut cut_of(struct sizing *s, const struct joist_design *jd)
                                          .depth_in = length_inches(jd->depth),
                                          .seat_in = length_inches(jd->joists->seat_planed.length),
                                          .cr = joist_cr((int)jd->count, 12 * apart_ft)};
+    cut.section.green = serves_wet(&jd->joists->service);
     cut.psf = area_psf(s, cut.area);
     cut.per_inch = loads_times(cut.psf, apart_ft / 12);
     return cut;

@@ -69,6 +69,20 @@ struct wood_piece piece_of(const struct member *member, int plies)
                                .plies = plies};
 }
 
+struct wood_piece beam_wood(const struct beam_design *bd)
+{
+    struct wood_piece piece = piece_of(bd->member, bd->plies);
+    piece.row = bd->values;
+    return piece;
+}
+
+struct wood_piece post_wood(const struct post_design *pd)
+{
+    struct wood_piece piece = piece_of(pd->member, pd->plies);
+    piece.row = pd->values;
+    return piece;
+}
+
 /* Flush and upset beams are as deep as or beside the joists; a dropped beam has them on top. */
 bool needs_hangers(const struct beam *beam)
 {

@@ -29,7 +29,7 @@ static double seat_area(const struct obstruction *it, const struct beam_design *
 static struct check seat_check(struct sizing *s, const struct obstruction *it, const struct beam_design *bd)
 {
     struct loads lb = obstruction_lb(s, it);
-    double area = seat_area(it, bd), capacity = bd->member->values->fc_perp;
+    double area = seat_area(it, bd), capacity = bd->values->fc_perp;
     bool lies = it->what.choice == RAFTER_TAIL || it->what.choice == NAILER;
     if (lies)
         capacity = fmin(capacity, least_fc_perp(s));

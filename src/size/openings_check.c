@@ -167,7 +167,7 @@ static struct check lies_on_beam(struct sizing *s, const struct opening_design *
 {
     const struct beam_design *bd = &s->design->beams[od->side->beam - s->job->beams];
     double area = od->opening->trimmer_plies.count * length_inches(od->trimmer->ply_width) * length_inches(bd->width);
-    double capacity = fmin(od->trimmer->values->fc_perp, bd->member ? bd->member->values->fc_perp : INFINITY);
+    double capacity = fmin(od->trimmer->values->fc_perp, bd->member ? bd->values->fc_perp : INFINITY);
     struct check worst = {0};
     for (size_t i = 0; bd->member && i < s->combo_count; i++) {
         const struct loads *lb = &od->trimmers[which].beam_lb;

@@ -32,8 +32,8 @@ static struct fastening fastening_of(const struct sizing *s, const struct beam_d
     f.nominal_in = length_inches(f.fastener->diameter);
     f.plies = (struct joint_plies){.plies = bd->plies,
                                    .ply_in = length_inches(bd->member->ply_width),
-                                   .gravity = bd->member->values->gravity,
-                                   .e_psi = bd->member->values->e};
+                                   .gravity = bd->values->gravity,
+                                   .e_psi = bd->values->e};
     f.rows = beam->rows.count;
     f.faces = beam->each_face.choice == YES ? 2 : 1;
     f.spacing_in = length_inches(beam->spacing.length);
@@ -66,6 +66,8 @@ static struct joint_lateral one_at(const struct fastening *f, int joint, bool fr
 static struct joint_factors factors_of(const struct fastening *f, double cd)
 {
     struct joint_factors factors = joint_factors_plain(cd);
+    factors.cm = joint_cm(serves_wet(&f->bd->beam->service));
+    factors.ct = joint_ct((int)f->bd->beam->service.heat.choice - HEAT_TO_100, serves_wet(&f->bd->beam->service));
     if (f->rows > 1) {
         double ea = f->plies.e_psi * f->plies.ply_in * f->spacing_in;
         factors.cg = joint_cg(f->rows, f->between_in, f->nominal_in, false, ea, ea);

@@ -13,6 +13,11 @@ void posts_resolve(struct sizing *s)
         pd->post = &s->job->posts[i];
         pd->plies = pd->post->plies.count > 0 ? pd->post->plies.count : 1;
         pd->member = member_named(s, &pd->post->member, &pd->post->head, KIND_POST);
+        const char *text = NULL;
+        if (pd->member)
+            pd->values = member_in_service(s, pd->member, &pd->post->service, &text);
+        if (text)
+            basis_add(s, arena_printf(s->arena, "%s: %s", head_name(s->arena, KIND_POST, &pd->post->head), text));
         pd->passes = true;
     }
 }
@@ -79,7 +84,7 @@ static bool nail_keeps(const struct fastener *nail, const struct wood_piece *pie
 
 static void choose_nail(const struct sizing *s, struct post_design *pd)
 {
-    struct wood_piece piece = piece_of(pd->member, pd->plies);
+    struct wood_piece piece = post_wood(pd);
     struct wood_nailing rule;
     if (pd->plies < 2)
         return;
@@ -133,7 +138,7 @@ static struct check column_check(struct sizing *s, const struct wood_post *post,
 
 static struct check plate_check(struct sizing *s, const struct post_design *pd, const struct member *plate)
 {
-    struct wood_piece piece = piece_of(pd->member, pd->plies);
+    struct wood_piece piece = post_wood(pd);
     struct check worst = {0};
     for (size_t i = 0; i < s->combo_count; i++) {
         if (!combo_applies(&s->combo[i], &pd->lb))
@@ -172,7 +177,7 @@ static struct wood_post column_of(const struct post_design *pd)
 {
     double height = length_inches(pd->post->height.length);
     int braced = pd->post->braced.choice;
-    return (struct wood_post){.piece = piece_of(pd->member, pd->plies),
+    return (struct wood_post){.piece = post_wood(pd),
                               /* in a sheathed wall a post can only bend out of the wall, along its plies' depth; not
                                * answered: free */
                               .along_in = braced == BRACED_BOTH ? 0 : height,
@@ -194,7 +199,8 @@ static bool post_size(struct sizing *s, struct post_design *pd)
     choose_nail(s, pd);
     struct wood_post column = column_of(pd);
     struct member_checks *checks = checks_new(s, head_name(s->arena, KIND_POST, &post->head), post_text(s, pd));
-    checks->unverified = !pd->member->values->seen;
+    checks->unverified = !pd->member->values->seen || post->service.incised.choice == YES;
+    service_ask(s, pd->member, &post->service, checks->id, &post->head.at);
     checks_add(s, checks, column_check(s, &column, &pd->lb));
     if (post->stands_on.at && post->stands_on.kind == KIND_WALL)
         post_on_plate(s, pd, &post->stands_on, checks);

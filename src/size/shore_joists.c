@@ -208,6 +208,8 @@ static size_t rate_rows(struct tip *tip)
             continue;
         rows++;
         tip->unverified |= !row->seen;
+        const char *text;
+        row = row_in_service(tip->s, row, WOOD_SAWN, tip->width_in, tip->depth_in, &tip->joists->service, &text);
         for (size_t i = 0; i < s->combo_count; i++)
             if (combo_applies(&s->combo[i], &tip->present))
                 rate_joist(tip, row, &s->combo[i]);

@@ -41,7 +41,7 @@ static double widest_gap(const struct beam_design *bd, const struct joist_design
 static struct check side_bending(const struct beam_design *bd, int side, const struct beam_case *at,
                                  const struct combination *combo)
 {
-    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    struct wood_piece wood = beam_wood(bd);
     double lu = widest_gap(bd, bd->side[side]), cr = decimal_value(bd->beam->repetitive_factor.decimal);
     struct beam_result result = beam_solve(at->span_in, at->load, at->count, combo->factor);
     struct wood_bending bending = wood_bending(&wood, combo->cd, cr, lu, LE_NOT_LISTED, at->span_in);

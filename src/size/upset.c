@@ -72,7 +72,7 @@ static struct check rate_end(struct sizing *s, const struct beam_design *bd, con
     double shear = shear_at(s, bd, at, combo, end ? wood - before : before);
     bool ends = is_near || beam_pieces(bd) > 1; /* a splice is an end, too: wherever it is, as near one */
     double holds =
-        hung_shear(bd->member->values->fv * combo->cd, length_inches(bd->width), depth, low->reach, ends ? 0 : place);
+        hung_shear(bd->values->fv * combo->cd, length_inches(bd->width), depth, low->reach, ends ? 0 : place);
     struct check check = check_of("", "NDS 2018 3.4.3.3, from memory", shear, holds, "lb");
     check.combination = combo->name;
     check.at_in = end ? wood - place : place;

@@ -227,6 +227,17 @@ double joint_withdrawal(enum joint_kind kind, double gravity, double diameter)
     return 0;
 }
 
+double joint_cm(bool wet)
+{
+    return wet ? 0.7 : 1.0;
+}
+
+double joint_ct(int heat, bool wet)
+{
+    static const double ct[][2] = {{1.0, 1.0}, {0.8, 0.7}, {0.7, 0.5}};
+    return heat < 0 || heat > 2 ? 1.0 : ct[heat][wet];
+}
+
 struct joint_factors joint_factors_plain(double cd)
 {
     return (struct joint_factors){.cd = cd, .cm = 1, .ct = 1, .cg = 1, .cdelta = 1, .ceg = 1, .cdi = 1, .ctn = 1};
