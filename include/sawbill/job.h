@@ -240,6 +240,7 @@ struct joists {
     struct length_value measured_depth, measured_width, spacing, first_joist, run, from, to;
     struct lengths_value at, doubled_at;
     struct ref_value area;
+    struct length_value most_sag;    /* of joist and beam together in the middle of the room, under live load */
     struct length_value seat_planed; /* depth taken off the lower edge of the cut end */
 };
 /* A hole in a field of joists: a stair, a flue, a hatch.  All four are its clear edges. */
@@ -286,6 +287,7 @@ struct beam {
     struct count_value plies, most_plies, rows;
     struct pitch_value roof_cut_pitch;
     struct decimal_value repetitive_factor;      /* Cr; default 1.0 */
+    struct length_value most_sag;                /* of all loads, creep in, whatever the span */
     struct count_value live_limit, total_limit;  /* the n of L/n; defaults 360 and 240 */
     struct text_value hold_down;                 /* catalog code of the cap or strap that holds its ends down */
     struct text_value plate_engineer;            /* who answers for wall plates that its pockets cut */

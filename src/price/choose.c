@@ -12,6 +12,7 @@ struct trial {
     size_t questions;            /* asks, and notes that say 'engineer' */
     const char *question;        /* the last of them */
     money_t exact;               /* whole-job price before rounding */
+    const char *no_way;          /* why it does not go into the house, or NULL */
     bool priced;
 };
 struct trials {
@@ -138,6 +139,23 @@ static void judge_questions(const struct trials *trials)
     }
 }
 
+/* How it goes up, from the takeoff of the whole job with it. */
+static void note_raising(const struct trials *trials, struct trial *trial, const struct run *run)
+{
+    struct candidate *candidate = trial->candidate;
+    for (size_t i = 0; run->takeoff && i < run->takeoff->raising_count; i++) {
+        const struct raising *raising = &run->takeoff->raising[i];
+        if (raising->design->beam != candidate->beam)
+            continue;
+        for (size_t k = 0; k < raising->way_count; k++)
+            if (raising->way[k].known && !raising->way[k].goes)
+                trial->no_way = arena_printf(trials->arena, "does not go in: %s", raising->way[k].how);
+        if (candidate->passes && raising->needs_lift)
+            candidate->why =
+                arena_printf(trials->arena, "%s; too heavy for the crew, a lift is in the price", candidate->why);
+    }
+}
+
 /* The whole job with it.  Returns a run whose cut plan was rejected, else NULL. */
 static struct run *price_trial(const struct trials *trials, struct trial *trial)
 {
@@ -152,6 +170,7 @@ static struct run *price_trial(const struct trials *trials, struct trial *trial)
         candidate->why = stop ? stop : "it could not be priced";
         return NULL;
     }
+    note_raising(trials, trial, run);
     trial->priced = true;
     trial->exact = run->estimate->before_tax + run->estimate->tax;
     if (candidate->passes) {
@@ -159,6 +178,22 @@ static struct run *price_trial(const struct trials *trials, struct trial *trial)
         candidate->direct = run->estimate->direct;
     }
     return NULL;
+}
+
+/* One that does not go into the house, when another does. */
+static void judge_ways(const struct trials *trials)
+{
+    bool one_goes = false;
+    for (size_t i = 0; i < trials->count; i++)
+        one_goes = one_goes || (trials->trial[i].candidate->passes && !trials->trial[i].no_way);
+    for (size_t i = 0; i < trials->count; i++) {
+        struct trial *trial = &trials->trial[i];
+        if (!one_goes || !trial->candidate->passes || !trial->no_way)
+            continue;
+        trial->candidate->passes = false;
+        trial->candidate->why = trial->no_way;
+        trial->candidate->price = trial->candidate->direct = 0;
+    }
 }
 
 static struct run *price_passing(const struct trials *trials)
@@ -172,6 +207,7 @@ static struct run *price_passing(const struct trials *trials)
             return failed;
         trial->candidate->passes = trial->priced;
     }
+    judge_ways(trials);
     return NULL;
 }
 

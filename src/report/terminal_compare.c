@@ -30,6 +30,7 @@ static void add_passing(struct table *table, const struct candidate *candidate, 
     row->cell[2] = ratio_text(arena, candidate->ratio);
     row->cell[3] = money_show(arena, candidate->price);
     row->cell[4] = difference_text(arena, candidate, chosen);
+    row->cell[5] = candidate->why;
     row->weight = candidate->chosen ? WEIGHT_BOLD : WEIGHT_PLAIN;
 }
 
@@ -37,7 +38,7 @@ static void show_passing(struct screen *screen, const struct outcome *outcome, c
 {
     static const struct column columns[] = {
         {"Member", false, false},   {"Material", false, true},           {"Ratio", true, false},
-        {"Whole job", true, false}, {"Against the chosen", true, false},
+        {"Whole job", true, false}, {"Against the chosen", true, false}, {"Governs", false, true},
     };
     const struct candidate *chosen = chosen_of(outcome, beam);
     struct table table = table_new(screen->out.arena, columns, sizeof columns / sizeof columns[0]);

@@ -182,6 +182,17 @@ static struct check total_deflection(struct sizing *s, const struct beam_design 
     return check;
 }
 
+/* The same sag against a limit of the job's own, whatever the span. */
+struct check sag_cap(const struct beam_design *bd, const struct check *total)
+{
+    struct check cap =
+        check_of("most sag", "limit of the job", total->demand, length_inches(bd->beam->most_sag.length), "in");
+    cap.combination = total->combination;
+    cap.at_in = total->at_in;
+    cap.note = total->note;
+    return cap;
+}
+
 void keep_in(struct check *worst, struct check next, const struct combination *combo)
 {
     next.combination = combo->name;
@@ -206,6 +217,8 @@ static void one_span_checks(struct sizing *s, const struct beam_design *bd, cons
     checks_add(s, checks, shear);
     checks_add(s, checks, live);
     checks_add(s, checks, total);
+    if (bd->beam->most_sag.at && total.name)
+        checks_add(s, checks, sag_cap(bd, &total));
 }
 
 bool beam_member_check(struct sizing *s, size_t index)

@@ -138,6 +138,11 @@ void inner_member_checks(struct sizing *s, const struct beam_design *bd, const s
             if (worst[span][kind].name) {
                 worst[span][kind].name = arena_printf(s->arena, "%s, span %zu", worst[span][kind].name, span + 1);
                 checks_add(s, checks, worst[span][kind]);
+                if (kind != TOTAL || !bd->beam->most_sag.at)
+                    continue;
+                struct check cap = sag_cap(bd, &worst[span][kind]);
+                cap.name = arena_printf(s->arena, "%s, span %zu", cap.name, span + 1);
+                checks_add(s, checks, cap);
             }
 }
 

@@ -108,20 +108,43 @@ static size_t rate_all(struct cut *cut)
     return rows;
 }
 
-/* The middle of a room sinks by the joist's own sag and half of the beam's, for the far end stands still. */
-static void add_beam_sag(struct cut *cut)
+/* The greatest of its spans. */
+static const struct check *beam_sag(const struct cut *cut, const char *beam)
 {
+    static const char name[] = "live deflection";
     const struct design *design = cut->s->design;
-    const char *beam = head_name(cut->s->arena, KIND_BEAM, &cut->jd->beam->head);
+    const struct check *worst = NULL;
     for (size_t i = 0; i < design->member_count; i++)
         for (size_t k = 0; !strcmp(design->members[i]->id, beam) && k < design->members[i]->count; k++) {
             const struct check *check = &design->members[i]->check[k];
-            if (strcmp(check->name, "live deflection") != 0)
-                continue;
-            cut->live.note =
-                arena_printf(cut->s->arena, "%s; with half the sag of %s, %s in in the middle of the room",
-                             cut->live.note, beam, number_text(cut->s->arena, cut->live.demand + check->demand / 2, 2));
+            if (!strncmp(check->name, name, sizeof name - 1) && (!worst || check->demand > worst->demand))
+                worst = check;
         }
+    return worst;
+}
+
+/* The middle of a room sinks by the joist's own sag and half of the beam's, for the far end stands still.  No code
+ * limits it; the job may. */
+static void add_beam_sag(struct cut *cut, struct member_checks *checks)
+{
+    struct sizing *s = cut->s;
+    const char *beam = head_name(s->arena, KIND_BEAM, &cut->jd->beam->head);
+    const struct check *sag = beam_sag(cut, beam);
+    const struct length_value *most = &cut->jd->joists->most_sag;
+    double both = cut->live.demand + (sag ? sag->demand / 2 : 0);
+    if (sag)
+        cut->live.note = arena_printf(s->arena, "%s; with half the sag of %s, %s in in the middle of the room",
+                                      cut->live.note, beam, number_text(s->arena, both, 2));
+    if (!most->at)
+        return;
+    struct check cap =
+        check_of("most sag in the middle of the room", "limit of the job", both, length_inches(most->length), "in");
+    cap.combination = cut->live.combination;
+    cap.note =
+        sag ? arena_printf(s->arena, "live load: the joist %s in, half of %s %s in",
+                           number_text(s->arena, cut->live.demand, 3), beam, number_text(s->arena, sag->demand / 2, 3))
+            : "live load: the joist alone, its beam is not sized";
+    checks_add(s, checks, cap);
 }
 
 static const char *name_of(const struct cut *cut)
@@ -240,7 +263,7 @@ bool joists_cut_check(struct sizing *s, struct joist_design *jd)
     checks_add(s, checks, cut.bending);
     checks_add(s, checks, cut.shear);
     if (cut.live.name)
-        add_beam_sag(&cut);
+        add_beam_sag(&cut, checks);
     checks_add(s, checks, cut.live);
     checks_add(s, checks, cut.total);
     if (cut.section.seat_in > 0) {

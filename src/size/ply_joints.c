@@ -363,10 +363,28 @@ bool ply_fastening_known(const struct sizing *s, const struct beam_design *bd)
     return bd->beam->ply_fasteners.at && catalog_fastener(s->catalog, bd->beam->ply_fasteners.text);
 }
 
+/* Plies so wide in all want load on both faces, or an engineer (from memory). */
+#define WIDE_ON_ONE_FACE (7 * LENGTH_INCH)
+
+static void ask_wide(struct sizing *s, const struct beam_design *bd, const char *id)
+{
+    bool one_face = !bd->side[0] != !bd->side[1] && needs_hangers(bd->beam);
+    if (!one_face || bd->width < WIDE_ON_ONE_FACE || bd->beam->specified_by.at)
+        return;
+    diag_add(
+        s->diags, DIAG_S005, place_of(bd->beam->member.at, &bd->beam->head),
+        "%s is %s wide in %d plies and joists hang on one face only: 7 in and wider wants load on both faces (from "
+        "memory); take fewer or deeper plies, or write 'specified by'",
+        id, length_tape(s->arena, bd->width), bd->plies);
+}
+
 void ply_fastening_check(struct sizing *s, size_t index, const struct loads *present, struct member_checks *checks)
 {
     const struct beam_design *bd = &s->design->beams[index];
-    if (bd->plies < 2 || !ply_fastening_known(s, bd))
+    if (bd->plies < 2)
+        return;
+    ask_wide(s, bd, checks->id);
+    if (!ply_fastening_known(s, bd))
         return;
     struct fastening f = fastening_of(s, bd);
     bool side = needs_hangers(bd->beam) && (bd->side[0] || bd->side[1]);

@@ -61,8 +61,9 @@ static void find_what(struct sizing *s, struct beam_design *bd, int end)
 
 static void check_block(struct sizing *s, const struct beam_design *bd, int end, struct member_checks *checks)
 {
-    if (bd->beam->held[end].choice != HELD_BLOCKS || !bd->held_wood[end])
-        return;
+    if (bd->beam->held[end].choice != HELD_BLOCKS || !bd->held_wood[end] ||
+        length_inches(bd->held_wood[end]->depth) >= length_inches(bd->member->depth) - depth_slack_in)
+        return; /* deep enough: no ratio worth a line */
     struct check check =
         check_of(arena_printf(s->arena, "end %d, block as deep as the beam", end + 1), "NDS 2018 4.4.1.2",
                  length_inches(bd->member->depth) - depth_slack_in, length_inches(bd->held_wood[end]->depth), "in");

@@ -181,8 +181,9 @@ bool beam_member_check(struct sizing *s, size_t beam);
 double beam_unbraced(const struct beam_design *bd, double from, double to, const struct joist_design *only);
 const char *bending_note(struct sizing *s, const struct beam_design *bd, const struct wood_bending *bending, double lu,
                          double cd);
-int limit_or(const struct count_value *limit, int otherwise); /* the n of L/n */
-double beam_creep(const struct beam_design *bd);              /* Kcr of its wood */
+int limit_or(const struct count_value *limit, int otherwise);                  /* the n of L/n */
+struct check sag_cap(const struct beam_design *bd, const struct check *total); /* against the job's own limit */
+double beam_creep(const struct beam_design *bd);                               /* Kcr of its wood */
 void keep_in(struct check *worst, struct check next, const struct combination *combo);
 double beam_fb(const struct beam_design *bd, const struct beam_case *at, const struct combination *combo); /* Fb' */
 /* upset.c: the kickers of a beam that is laid out; adds the checks of what hangs low; says the rest */
