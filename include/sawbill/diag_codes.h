@@ -64,6 +64,7 @@ DIAG_ROW(S007, ASK, false, "beyond what is sized without an engineer")
 DIAG_ROW(S008, ASK, false, "what keeps a beam end from rolling over")
 DIAG_ROW(S009, STOP, false, "support that cannot be placed")
 DIAG_ROW(S010, ASK, false, "wood that has no values for how it serves")
+DIAG_ROW(S011, ASK, false, "post loaded off its center")
 
 /* T: takeoff and cutting */
 DIAG_ROW(T001, STOP, false, "piece longer than any stock")

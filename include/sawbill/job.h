@@ -276,7 +276,8 @@ struct beam {
     struct length_value ceiling_each_side; /* ceiling opened beyond each face of the beam; default 16 in */
     struct length_value above_joists_by, clear_span, most_depth, spacing, stagger, edge, end, specified_span,
         roof_cut_heel;
-    struct length_value bearing[2]; /* "bearing 1", "bearing 2": length of wood on the support, along the beam */
+    struct length_value off_center[2]; /* "off center 1": across the beam, its center line to that of the post */
+    struct length_value bearing[2];    /* "bearing 1", "bearing 2": length of wood on the support, along the beam */
     struct choice_value
         wall_at_end[2];         /* enum wall_way: does the wall with the post run in line with the beam or across */
     struct beam_end end_[2];    /* "end 1", "end 2" */
@@ -326,7 +327,7 @@ struct obstruction {
 struct post {
     struct head head;
     struct in_service service;
-    struct text_value member, species_note;
+    struct text_value member, species_note, engineer; /* engineer: who answers for a load off its center */
     struct count_value plies;
     struct length_value height;
     struct choice_value braced, status;

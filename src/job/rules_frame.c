@@ -245,6 +245,14 @@ static void beam_held(const struct ruling *ruling)
     }
 }
 
+static void beam_off_center(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    for (int end = 0; end < 2; end++)
+        if (beam->off_center[end].at && beam->end_[end].kind != END_POST)
+            rule_broken(ruling, beam->off_center[end].at, "'off center %d' needs 'end %d' on a post", end + 1, end + 1);
+}
+
 static void beam_roof_cut(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
@@ -433,6 +441,7 @@ static const struct rule rules[] = {
     {KIND_BEAM, DIAG_K013, beam_only_upset},
     {KIND_BEAM, DIAG_K017, beam_kickers},
     {KIND_BEAM, DIAG_K017, beam_held},
+    {KIND_BEAM, DIAG_K017, beam_off_center},
     {KIND_BEAM, DIAG_K017, beam_roof_cut},
     {KIND_BEAM, DIAG_K017, beam_notch},
     {KIND_BEAM, DIAG_K017, beam_specified},

@@ -79,6 +79,7 @@ struct support support_of(const struct sizing *s, const struct beam *beam, int e
     case END_POST:
         out = on_post(&s->design->posts[at->ref.index], (enum wall_way)beam->wall_at_end[end].choice,
                       beam->bearing[end].at ? beam->bearing[end].length : 0);
+        out.off = beam->off_center[end].length;
         break;
     case END_PLATE:
         out.plate = plate_member(s, &at->ref);
@@ -101,14 +102,15 @@ struct support support_of(const struct sizing *s, const struct beam *beam, int e
     return out;
 }
 
-/* Width of beam that has wood below it, the beam centered on the support; how many plies have any. */
+/* Width of beam that has wood below it, the beam centered on the support or `off` its center; how many plies have any.
+ */
 static double overlap(const struct beam_design *bd, const struct support *support, int *supported)
 {
     double width = length_inches(bd->width), across = support->across > 0 ? length_inches(support->across) : width;
-    double ply = width / bd->plies, sum = 0;
+    double ply = width / bd->plies, sum = 0, edge = length_inches(support->off) - width / 2;
     *supported = 0;
     for (int i = 0; i < bd->plies; i++) {
-        double left = fmax(i * ply - width / 2, -across / 2), right = fmin((i + 1) * ply - width / 2, across / 2);
+        double left = fmax(i * ply + edge, -across / 2), right = fmin((i + 1) * ply + edge, across / 2);
         if (right - left <= 1.0 / 64)
             continue;
         (*supported)++;
@@ -166,8 +168,10 @@ static struct check plies_on_wood(struct sizing *s, const struct beam_design *bd
                                   int supported)
 {
     struct check check = check_of("every ply on wood", "NDS 2018 3.10.2", bd->plies, supported, "plies");
-    check.note = arena_printf(s->arena, "beam %s wide on a support %s wide: a ply hangs on its fasteners",
-                              length_tape(s->arena, bd->width), length_tape(s->arena, support->across));
+    const char *off =
+        support->off > 0 ? arena_printf(s->arena, ", %s off its center", length_tape(s->arena, support->off)) : "";
+    check.note = arena_printf(s->arena, "beam %s wide on a support %s wide%s: a ply hangs on its fasteners",
+                              length_tape(s->arena, bd->width), length_tape(s->arena, support->across), off);
     return check;
 }
 

@@ -202,6 +202,7 @@ static bool post_size(struct sizing *s, struct post_design *pd)
     checks->unverified = !pd->member->values->seen || post->service.incised.choice == YES;
     service_ask(s, pd->member, &post->service, checks->id, &post->head.at);
     checks_add(s, checks, column_check(s, &column, &pd->lb));
+    eccentric_check(s, pd, &column, checks);
     if (post->stands_on.at && post->stands_on.kind == KIND_WALL)
         post_on_plate(s, pd, &post->stands_on, checks);
     return checks_close(s, checks, &post->head.at);

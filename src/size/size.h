@@ -151,7 +151,7 @@ bool needs_hangers(const struct beam *beam);
 /* bearing.c */
 /* Length of the support along the beam, and its width across (0: as wide as the beam). */
 struct support {
-    length_t along, across;
+    length_t along, across, off;    /* off: the beam's center line beside that of a post */
     const struct post_design *post; /* one of these three, or a pocket */
     const struct hanger *hanger;
     const struct member *plate;
@@ -227,6 +227,9 @@ void stages_check(struct sizing *s); /* stages.c: a beam half hung */
 void stages_list(struct sizing *s);  /* stages_list.c: the four stages, once everything is sized */
 void posts_resolve(struct sizing *s);
 void posts_size(struct sizing *s);
+/* eccentric.c: beams that bear off the center of their post */
+void eccentric_check(struct sizing *s, const struct post_design *pd, const struct wood_post *column,
+                     struct member_checks *checks);
 void post_on_plate(struct sizing *s, const struct post_design *pd, const struct ref_value *wall,
                    struct member_checks *checks);
 /* below.c: from a post down.  post_stands_on: on that thing, or on it with blocks between. */

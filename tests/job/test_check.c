@@ -210,6 +210,8 @@ static void rules_of_joists_and_beams(void **state)
         {"clear span = 9 ft\n", "clear span = 9 ft\nheld 1 = blocks\nheld 2 of = DFL2-2X10\n",
          "job.ini:54:10: stop[K017]: 'held 1' needs 'held 1 of': the catalog code of what holds it\n"
          "job.ini:55:13: stop[K017]: 'held 2 of' needs 'held 2': blocks, straps or king studs\n"},
+        {"clear span = 9 ft\n", "clear span = 9 ft\noff center 2 = 1 in\n",
+         "job.ini:54:16: stop[K017]: 'off center 2' needs 'end 2' on a post\n"},
         {"clear span = 9 ft\n", "clear span = 9 ft\nheld 2 = king studs\nheld 2 of = SPF-STUD-2X4\n",
          "job.ini:54:10: stop[K017]: 'held 2 = king studs' needs 'end 2' on a post: they stand beside it\n"},
         {"clear span = 9 ft\n", "clear span = 9 ft\nroof cut pitch = 4/12\n",
