@@ -47,7 +47,9 @@ static const struct key_row post_rows[] = {
      .offset = offsetof(struct post, species_note)},
     {.key = "engineer",
      .type = TYPE_TEXT,
-     .help = "the engineer who answers for a beam that bears on it off its center, and his sheet",
+     .help =
+         "the engineer who answers for what is asked about this post: a beam off its center, wood without values for "
+         "how it serves; and his sheet",
      .example = "R. Ames, PE, sheet S2",
      .offset = offsetof(struct post, engineer)},
     {.key = "plies",

@@ -229,7 +229,7 @@ bool beam_member_check(struct sizing *s, size_t index)
     checks->specified = bd->beam->specified_by.at != NULL;
     checks->unverified = !bd->member->values->seen || bd->beam->service.incised.choice == YES;
     if (!checks->specified)
-        service_ask(s, bd->member, &bd->beam->service, checks->id, &bd->beam->head.at);
+        service_ask(s, bd->member, &bd->beam->service, checks->id, &bd->beam->head.at, "specified by");
     struct beam_case at = beam_case_of(s, index);
     if (bd->inner_count > 0)
         inner_member_checks(s, bd, &at, checks);

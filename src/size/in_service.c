@@ -50,7 +50,7 @@ const struct design_row *member_in_service(struct sizing *s, const struct member
 }
 
 void service_ask(struct sizing *s, const struct member *member, const struct in_service *keys, const char *who,
-                 const struct place *at)
+                 const struct place *at, const char *answer)
 {
     struct service service = service_of(keys);
     if (service_allowed(member->wood, &service))
@@ -58,6 +58,6 @@ void service_ask(struct sizing *s, const struct member *member, const struct in_
     const struct entry *entry = service.wet ? keys->moisture.at : keys->incised.at;
     diag_add(s->diags, DIAG_S010, entry ? &entry->at : at,
              "%s is %s, which has no values here for wood that is %s in service (NDS 2018 8.1.4, 4.3.8): take sawn "
-             "lumber, or leave it to an engineer",
-             who, member->material, service.wet ? "wet" : "incised");
+             "lumber, or write '%s'",
+             who, member->material, service.wet ? "wet" : "incised", answer);
 }

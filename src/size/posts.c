@@ -200,7 +200,8 @@ static bool post_size(struct sizing *s, struct post_design *pd)
     struct wood_post column = column_of(pd);
     struct member_checks *checks = checks_new(s, head_name(s->arena, KIND_POST, &post->head), post_text(s, pd));
     checks->unverified = !pd->member->values->seen || post->service.incised.choice == YES;
-    service_ask(s, pd->member, &post->service, checks->id, &post->head.at);
+    if (!post->engineer.at)
+        service_ask(s, pd->member, &post->service, checks->id, &post->head.at, "engineer");
     checks_add(s, checks, column_check(s, &column, &pd->lb));
     eccentric_check(s, pd, &column, checks);
     if (post->stands_on.at && post->stands_on.kind == KIND_WALL)

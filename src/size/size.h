@@ -136,15 +136,15 @@ bool joist_book_size(const char *size, length_t *width, length_t *depth);
 struct wood_piece piece_of(const struct member *member, int plies);
 struct wood_piece beam_wood(const struct beam_design *bd); /* with its values in service */
 struct wood_piece post_wood(const struct post_design *pd);
-/* in_service.c: reference values with CM, Ct and Ci in them; `text`: those in words, NULL where all are 1.  Asks where
- * the wood has none for its service. */
+/* in_service.c: reference values with CM, Ct and Ci in them; `text`: those in words, NULL where all are 1. service_ask:
+ * where the wood has none for its service; answer: the key that answers. */
 const struct design_row *row_in_service(struct sizing *s, const struct design_row *row, enum family_of_wood wood,
                                         double ply_in, double depth_in, const struct in_service *keys,
                                         const char **text);
 const struct design_row *member_in_service(struct sizing *s, const struct member *member, const struct in_service *keys,
                                            const char **text);
 void service_ask(struct sizing *s, const struct member *member, const struct in_service *keys, const char *who,
-                 const struct place *at);
+                 const struct place *at, const char *answer);
 bool serves_wet(const struct in_service *keys);
 bool needs_hangers(const struct beam *beam);
 

@@ -151,6 +151,22 @@ static void wet_composite_is_asked(void **state)
     assert_true(made_says(&made, DIAG_S010));
 }
 
+/* So is a composite post, until its engineer is named. */
+static void wet_composite_post(void **state)
+{
+    for (int named = 0; named < 2; named++) {
+        struct made made;
+        made_start(&made, *state);
+        made_set(&made, "post", "P1", "member", "PSL-POST-3.5X5.25");
+        made_set(&made, "post", "P1", "plies", "1");
+        made_set(&made, "post", "P1", "moisture in service", "wet");
+        if (named)
+            made_set(&made, "post", "P1", "engineer", "R. Ames, PE, sheet S2");
+        made_size(&made);
+        assert_int_equal(made_says(&made, DIAG_S010), !named);
+    }
+}
+
 /* Tables 11.3.3 and 11.3.4, from memory. */
 static void joints(void **state)
 {
@@ -174,6 +190,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(wet_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(incised_post_and_joists, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wet_composite_is_asked, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(wet_composite_post, support_setup, support_teardown),
         cmocka_unit_test(joints),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
