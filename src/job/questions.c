@@ -173,8 +173,8 @@ static void ask_about_drifts(const struct asking *asking)
 
 static bool beam_carries(const struct job *job, size_t area)
 {
-    bool carries =
-        job->has_roof && job->roof.braces.count > 0 && ref_found(&job->roof.area) && job->roof.area.index == area;
+    bool carries = job->has_roof && job->roof.braces.count > 0 && ref_found(&job->roof.braces_on) &&
+                   ref_found(&job->roof.area) && job->roof.area.index == area;
     for (size_t i = 0; i < job->joists_count; i++)
         carries |= ref_found(&job->joists[i].area) && job->joists[i].area.index == area;
     for (size_t i = 0; i < job->load_count; i++)

@@ -29,7 +29,11 @@ static void what_is_above(void **state)
          "job.ini:17:1: ask[Q002]: do roof braces stand on the wall? write 'braces = none', or each place with the "
          "roof "
          "it carries: 'braces = 4 ft carrying 96 sq ft'\n"},
-        {"braces = none\n", "braces = 4 ft carrying 96 sq ft\nbraces on = beam B1\n", ""},
+        /* answered; but then a beam carries the roof, and wind may lift it */
+        {"braces = none\n", "braces = 4 ft carrying 96 sq ft\nbraces on = beam B1\n",
+         "job.ini:10:1: ask[Q013]: a beam carries [area roof]: how much does wind lift it beyond 0.6 of its dead load? "
+         "write 'net uplift = NUMBER psf', 0 is an answer, or 'uplift engineer = NAME, SHEET' who says that there is "
+         "none\n"},
         {"frame = ridge board\n", "",
          "job.ini:17:1: ask[Q002]: how is the roof above framed? write 'frame = ridge board', 'structural ridge', "
          "'trusses' or 'none above'\n"},
@@ -140,7 +144,8 @@ static void ends(void **state)
          "across it? write 'wall at end 1 = in line' or 'across'\n"},
         {"end 2 = pocket\nbearing 2 = 3 in\n", "end 2 = hanger\n", ""},
         {"bearing 2 = 3 in\n", "bearing 2 = 3 in\ninner = post P1 at 4 ft\n",
-         "job.ini:59:9: ask[Q006]: does the wall with the post at inner support 1 of [beam B2] run in line with the beam "
+         "job.ini:59:9: ask[Q006]: does the wall with the post at inner support 1 of [beam B2] run in line with the "
+         "beam "
          "or across it? write 'inner = post P1 at 4 ft, wall in line' or ', wall across'\n"},
     };
     CHECK_EDITS(state, edits);
