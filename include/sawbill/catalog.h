@@ -62,6 +62,7 @@ struct hanger {
     double load[4]; /* lb at CD 1.0, 1.15, 1.25, 1.6 (straps: tension); NAN when the cell is empty */
     double uplift;  /* lb; NAN when empty */
     struct place at;
+    const char *coating; /* what its maker allows in treated wood; "" when not given */
 };
 /* fasteners.csv */
 struct fastener {

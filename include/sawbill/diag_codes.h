@@ -65,6 +65,7 @@ DIAG_ROW(S008, ASK, false, "what keeps a beam end from rolling over")
 DIAG_ROW(S009, STOP, false, "support that cannot be placed")
 DIAG_ROW(S010, ASK, false, "wood that has no values for how it serves")
 DIAG_ROW(S011, ASK, false, "post loaded off its center")
+DIAG_ROW(S012, NOTE, true, "connector in treated wood without a known coating")
 
 /* T: takeoff and cutting */
 DIAG_ROW(T001, STOP, false, "piece longer than any stock")

@@ -99,6 +99,7 @@ static const struct column HANGERS[] = {
     {"load at 1.6", CELL_NUMBER_NAN, false, false, AT(hanger, load[3]), 1, 100000, .unit = "lb", .example = "1500"},
     {"uplift", CELL_NUMBER_NAN, false, false, AT(hanger, uplift), 0, 100000, .unit = "lb", .example = "700"},
     {"gravity basis", CELL_TEXT, false, false, AT(hanger, gravity_basis), .example = "0.50"},
+    {"coating", CELL_TEXT, false, false, AT(hanger, coating), .example = "hot-dipped, for treated wood"},
     {"item", CELL_REF, false, false, AT(hanger, item), .example = "HNG-2X10"},
     {"source", CELL_TEXT, true, false, AT(hanger, source), .example = "supplier quote of 2026-10-05"},
     {"cost code", CELL_TEXT, false, false, AT(hanger, cost_code), .example = "06-110"},

@@ -61,8 +61,8 @@ static const char *beside(struct arena *arena, const char *job_file, const char 
 /* After a stop nothing was designed: notes on a design tried on the way would mislead. */
 static bool is_of_no_design(const struct session *session, const struct diag *diag)
 {
-    return !session->outcome &&
-           (diag->code == DIAG_S002 || diag->code == DIAG_S003 || diag->code == DIAG_S004 || diag->code == DIAG_S007);
+    return !session->outcome && (diag->code == DIAG_S002 || diag->code == DIAG_S003 || diag->code == DIAG_S004 ||
+                                 diag->code == DIAG_S007 || diag->code == DIAG_S012);
 }
 
 static void show_messages(struct session *session, const struct options *options)

@@ -139,6 +139,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     footings_size(&s);
     shores_size(&s);
     stages_list(&s);
+    care_check(&s);
     basis_write(&s);
     s.design->passes = all_pass(s.design) && lands;
     return s.design;

@@ -216,6 +216,7 @@ void inner_member_checks(struct sizing *s, const struct beam_design *bd, const s
 struct check inner_half_hung(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                              const struct joist_design *only, const struct combination *combo);
 void inner_say(struct sizing *s, const struct beam_design *bd, const char *name);
+void care_check(struct sizing *s); /* care.c: floors that bounce, steel in treated wood */
 /* cut_ends.c: adds the checks of ends that are cut */
 void cut_ends_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
 /* ply_joints.c: adds to the checks of a beam those of the joints between its plies, where something hangs on it */

@@ -1,0 +1,113 @@
+/* What loads do not decide: vibration of long floors (common practice, no source), and steel in treated wood. */
+#include "made_job.h"
+
+static bool says_bounce(const struct made *made, const char *joists)
+{
+    return made_lists(made->design->unchecked, made->design->unchecked_count,
+                      arena_printf(made->arena, "not checked: vibration of joists %s: they run 14' 0-1/2\"", joists));
+}
+
+static void a_long_floor(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "run", "14 ft 0-1/2 in");
+    made_set(&made, "joists", "south", "run", "14 ft");
+    made_size(&made);
+    assert_true(says_bounce(&made, "north"));
+    assert_false(made_lists(made.design->unchecked, made.design->unchecked_count, "vibration of joists south"));
+    made_start(&made, *state); /* nobody walks there */
+    made_set(&made, "joists", "north", "run", "14 ft 0-1/2 in");
+    made_set(&made, "area", "floor", "live is", "attic no storage");
+    made_size(&made);
+    assert_false(says_bounce(&made, "north"));
+}
+
+static void read_catalog(struct made *made)
+{
+    made->catalog = catalog_read(made->arena, SOURCE_DIR "/catalogs", NULL, &made->diags);
+}
+
+static struct member *member_of(const struct catalog *catalog, const char *code)
+{
+    for (size_t i = 0; i < catalog->member_count; i++)
+        if (name_same(catalog->members[i].code, code))
+            return &catalog->members[i];
+    fail_msg("no member %s", code);
+    return NULL;
+}
+
+static size_t coatings_asked(const struct made *made)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < made->diags.count; i++)
+        count += made->diags.item[i].code == DIAG_S012;
+    return count;
+}
+
+/* A plain beam asks nothing.  Of treated wood: once for the hanger of both sides, and the note can be acknowledged;
+ * a catalog that says the coating answers. */
+static void a_treated_beam(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_size(&made);
+    assert_int_equal(coatings_asked(&made), 0);
+
+    made_start(&made, *state);
+    read_catalog(&made);
+    member_of(made.catalog, "DFL2-2X10")->moisture = "Treated, wet when sold";
+    made_size(&made);
+    assert_int_equal(coatings_asked(&made), 1);
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
+                           "the coating of nails and straps in the treated wood of beam B1"));
+    assert_true(diag_code_can_ack(DIAG_S012));
+
+    made_start(&made, *state);
+    read_catalog(&made);
+    member_of(made.catalog, "DFL2-2X10")->moisture = "treated";
+    for (size_t i = 0; i < made.catalog->hanger_count; i++)
+        made.catalog->hangers[i].coating = "hot-dipped, for treated wood";
+    made_size(&made);
+    assert_int_equal(coatings_asked(&made), 0);
+}
+
+/* A beam hung on the treated one: its own hanger touches that wood. */
+static void hung_on_treated_wood(void **state)
+{
+    static const char second[] = "[beam B2]\nset = flush\nclear span = 6 ft\nend 1 = beam B1 at 4 ft\nend 2 = wall "
+                                 "plate\nbearing 2 = 3-1/2 in\nabove = load X\nmember = SPF2-2X8\nplies = 2\n"
+                                 "ply fasteners = NAIL-16D-COMMON\neach face = yes\n"
+                                 "[load X]\non = beam B2\nat = 3 ft\ndead = 200 lb\nlive = 0\nheld by = shore S1\n";
+    struct made made;
+    made_start(&made, *state);
+    made_add(&made, second);
+    read_catalog(&made);
+    member_of(made.catalog, "DFL2-2X10")->moisture = "treated";
+    made_size(&made);
+    assert_non_null(made.design->beams[1].end_hanger[0]);
+    assert_int_equal(coatings_asked(&made), 2);
+}
+
+static void a_treated_post(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    read_catalog(&made);
+    member_of(made.catalog, "SPF-STUD-2X4")->material = "Spruce-Pine-Fir treated";
+    made_size(&made);
+    assert_int_equal(coatings_asked(&made), 0); /* no hanger is on it */
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
+                           "the coating of nails and straps in the treated wood of post P1"));
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(a_long_floor, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_treated_beam, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(hung_on_treated_wood, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_treated_post, support_setup, support_teardown),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
