@@ -39,15 +39,18 @@ struct check {
     double ratio;     /* demand / capacity, unrounded; infinite when the capacity is 0 */
     bool governs;     /* the greatest ratio of its member */
     const char *note; /* factors used, or NULL */
+    /* Editions or reports of the design values that it rests on, 'unverified' where one is from memory; "": none */
+    const char *values;
 };
 struct member_checks {
     const char *id;     /* "beam B1", "post P1", "joists north, hanger" */
     const char *member; /* "3 - 2x10 Douglas Fir-Larch No.2" */
     struct check *check;
     size_t count, capacity;
-    bool passes;     /* every ratio <= 1 */
-    bool specified;  /* an engineer's member: never called a pass, only a ratio */
-    bool unverified; /* a design value from memory stands behind it */
+    bool passes;                   /* every ratio <= 1 */
+    bool specified;                /* an engineer's member: never called a pass, only a ratio */
+    bool unverified;               /* a design value from memory stands behind it */
+    const struct design_row *wood; /* the member's own design values, or NULL */
 };
 struct path_step {
     const char *from, *to;

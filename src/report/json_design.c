@@ -18,6 +18,7 @@ static void add_check(struct json *json, cJSON *list, const struct check *check)
     json_text(json, row, "ratio_text", ratio_text(json->arena, check->ratio));
     json_bool(json, row, "governs", check->governs);
     json_text(json, row, "note", check->note);
+    json_text(json, row, "design_values", check->values);
 }
 
 static void add_member(struct json *json, cJSON *list, const struct design *design, const struct member_checks *checks)

@@ -147,7 +147,9 @@ static void add_check(struct table *table, const struct member_checks *checks, c
     row->cell[5] = unit;
     row->cell[6] = ratio_text(arena, check->ratio);
     row->cell[7] = check_mark(checks, check, governing);
-    row->cell[8] = check->note ? arena_printf(arena, "%s; %s", check->clause, check->note) : check->clause;
+    const char *values = check->values && *check->values ? arena_printf(arena, " [%s]", check->values) : "";
+    row->cell[8] =
+        arena_printf(arena, "%s%s%s%s", check->clause, check->note ? "; " : "", check->note ? check->note : "", values);
     row->weight = check == governing ? WEIGHT_BOLD : WEIGHT_PLAIN;
 }
 

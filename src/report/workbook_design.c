@@ -9,13 +9,14 @@
 #include "terminal.h"
 
 enum { D_ID, D_MEMBER, D_CHECK, D_CLAUSE, D_COMBINATION, D_AT, D_DEMAND, D_CAPACITY, D_UNIT, D_RATIO, D_RESULT };
-enum { D_NOTE = D_RESULT + 1, D_COLUMNS };
+enum { D_NOTE = D_RESULT + 1, D_VALUES, D_COLUMNS };
 
 static const struct column_head HEADS[D_COLUMNS] = {
-    {"For", 22, false},    {"Member", 28, false},      {"Check", 22, false},
-    {"Clause", 20, false}, {"Combination", 17, false}, {"At, from end 1", 12, false},
-    {"Demand", 11, true},  {"Capacity", 11, true},     {"Unit", 7, false},
-    {"Ratio", 8, true},    {"Result", 15, false},      {"How", 40, false},
+    {"For", 22, false},           {"Member", 28, false},      {"Check", 22, false},
+    {"Clause", 20, false},        {"Combination", 17, false}, {"At, from end 1", 12, false},
+    {"Demand", 11, true},         {"Capacity", 11, true},     {"Unit", 7, false},
+    {"Ratio", 8, true},           {"Result", 15, false},      {"How", 40, false},
+    {"Design values", 30, false},
 };
 static const struct column_head PATH_HEADS[] = {
     {"From", 0, false},         {"To", 0, false},      {"At", 0, false},
@@ -73,9 +74,8 @@ static void add_check(struct page *page, int row, const struct design *design, c
     page_text(page, row, D_UNIT, LOOK_TEXT, check->unit);
     add_ratio(page, row, check->ratio);
     page_text(page, row, D_RESULT, fails ? LOOK_WARN : LOOK_WRAP, result_of(design, member, check));
-    const char *note = check->note ? check->note : "";
-    page_text(page, row, D_NOTE, LOOK_WRAP,
-              member->unverified ? arena_printf(a, "%s%sdesign value unverified", note, *note ? "; " : "") : note);
+    page_text(page, row, D_NOTE, LOOK_WRAP, check->note ? check->note : "");
+    page_text(page, row, D_VALUES, LOOK_WRAP, check->values ? check->values : "");
 }
 
 static void add_step(struct page *page, int row, const struct path_step *step)

@@ -227,7 +227,8 @@ bool beam_member_check(struct sizing *s, size_t index)
     struct member_checks *checks =
         checks_new(s, head_name(s->arena, KIND_BEAM, &bd->beam->head), member_text(s->arena, bd->member, bd->plies));
     checks->specified = bd->beam->specified_by.at != NULL;
-    checks->unverified = !bd->member->values->seen || bd->beam->service.incised.choice == YES;
+    checks_wood(checks, bd->member->values);
+    checks->unverified |= bd->beam->service.incised.choice == YES;
     if (!checks->specified)
         service_ask(s, bd->member, &bd->beam->service, checks->id, &bd->beam->head.at, "specified by");
     struct beam_case at = beam_case_of(s, index);

@@ -157,6 +157,7 @@ static struct check end_grain(struct sizing *s, const struct post_design *post, 
         struct check check =
             check_of("end grain of the post", "NDS 2018 3.10.1", stress, piece.row->fc * combo->cd * cf, "psi");
         check.combination = combo->name;
+        check.values = values_text(s->arena, piece.row);
         if (check.ratio > 0.75)
             check.note = "above 0.75 Fc*: a steel plate or the like between (NDS 2018 3.10.1.3)";
         check_worse(&worst, check);
@@ -214,10 +215,12 @@ static void check_below(struct sizing *s, const struct beam_design *bd, const st
         checks->unverified |= !support->post->member->values->seen;
     }
     if (support->plate) {
-        checks_add(s, checks,
-                   bearing_of(s, rest->lb, area, support->plate->values->fc_perp, "plate under the beam",
-                              arena_printf(s->arena, "%s; %s, Cb 1.0: the distance to the plate's end is not known",
-                                           support->plate->code, size)));
+        struct check plate =
+            bearing_of(s, rest->lb, area, support->plate->values->fc_perp, "plate under the beam",
+                       arena_printf(s->arena, "%s; %s, Cb 1.0: the distance to the plate's end is not known",
+                                    support->plate->code, size));
+        plate.values = values_text(s->arena, support->plate->values);
+        checks_add(s, checks, plate);
         checks->unverified |= !support->plate->values->seen;
     }
 }
@@ -268,7 +271,7 @@ bool bearing_check(struct sizing *s, const struct beam_design *bd, int end)
     if (bd->beam->end_[end].kind == END_UNANSWERED || (support.post && !support.post->member))
         return true; /* asked, or stopped, elsewhere */
     struct member_checks *checks = checks_new(s, id, member_text(s->arena, bd->member, bd->plies));
-    checks->unverified = !bd->member->values->seen;
+    checks_wood(checks, bd->member->values);
     if (support.hanger) {
         checks_add(s, checks, hanger_check(s, support.hanger, &bd->end_lb[end], "beam hanger"));
         if (bd->beam->end_[end].kind == END_BEAM)
@@ -324,7 +327,7 @@ bool inner_bearing_check(struct sizing *s, const struct beam_design *bd, size_t 
     if (support.post && !support.post->member)
         return true; /* stopped elsewhere */
     struct member_checks *checks = checks_new(s, id, member_text(s->arena, bd->member, bd->plies));
-    checks->unverified = !bd->member->values->seen;
+    checks_wood(checks, bd->member->values);
     struct rest rest = rest_between(s, bd, which, &support);
     for (int side = 0; side < (inner->spliced ? 2 : 1); side++) {
         rest.lb = inner->spliced ? &inner->piece_lb[side] : &inner->lb;

@@ -139,7 +139,7 @@ static bool block_size(struct sizing *s, const struct post_design *pd, const str
     const char *id = arena_printf(s->arena, "%s under %s", head_name(s->arena, KIND_BLOCK, &block->head),
                                   head_name(s->arena, KIND_POST, &pd->post->head));
     struct member_checks *checks = checks_new(s, id, member_text(s->arena, pd->member, pd->plies));
-    checks->unverified = !pd->member->values->seen;
+    checks_wood(checks, pd->member->values);
     struct wood_post column = block_column(pd, block);
     check_block(s, pd, &column, checks);
     if (block->stands_on.at && block->stands_on.kind == KIND_WALL)

@@ -53,10 +53,44 @@ void check_worse(struct check *worst, struct check next)
         *worst = next;
 }
 
+void checks_wood(struct member_checks *checks, const struct design_row *row)
+{
+    checks->wood = row;
+    checks->unverified = row && !row->seen;
+}
+
+char *values_text(struct arena *arena, const struct design_row *row)
+{
+    return arena_printf(arena, "%s (%s)%s", row->edition, row->table, row->seen ? "" : ", unverified");
+}
+
+const char *values_both(struct arena *arena, const struct design_row *a, const struct design_row *b)
+{
+    const char *first = a ? values_text(arena, a) : "", *second = b ? values_text(arena, b) : "";
+    if (!*first || !strcmp(first, second))
+        return second;
+    return *second ? arena_printf(arena, "%s; %s", first, second) : first;
+}
+
+/* A stress, a force by the NDS or a deflection rests on design values; a length, a count, a soil pressure or a listed
+ * load does not. */
+static bool rests_on_wood(const struct check *check)
+{
+    static const char *const units[] = {"psi", "lb", "plf"};
+    if (strstr(check->name, "deflection") || strstr(check->name, "sag"))
+        return true;
+    for (size_t i = 0; i < sizeof units / sizeof *units; i++)
+        if (!strcmp(check->unit, units[i]))
+            return strstr(check->clause, "NDS ") != NULL;
+    return false;
+}
+
 void checks_add(struct sizing *s, struct member_checks *checks, struct check check)
 {
     if (!check.name)
         return;
+    if (!check.values)
+        check.values = checks->wood && rests_on_wood(&check) ? values_text(s->arena, checks->wood) : "";
     checks->check = arena_more(s->arena, checks->check, checks->count, &checks->capacity, sizeof *checks->check);
     checks->check[checks->count++] = check;
 }

@@ -42,6 +42,7 @@ struct check hanger_check(struct sizing *s, const struct hanger *hanger, const s
         struct check check =
             check_of(name, "listed load (hangers.csv)", combined(combo, lb), isnan(listed) ? 0 : listed, "lb");
         check.combination = combo->name;
+        check.values = hanger->source;
         if (isnan(listed))
             check.note = arena_printf(s->arena, "%s: no listed load at this duration", hanger->code);
         else

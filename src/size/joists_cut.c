@@ -60,8 +60,10 @@ static bool may_be(const struct cut *cut, const struct design_row *row)
                                                     wood_nominal(cut->section.depth_in)) == row;
 }
 
-static void keep(struct check *worst, struct check next, const struct combination *combo, const char *note)
+static void keep(const struct cut *cut, struct check *worst, struct check next, const struct combination *combo,
+                 const char *note)
 {
+    next.values = values_text(cut->s->arena, cut->section.row);
     next.combination = combo->name;
     next.note = note;
     check_worse(worst, next);
@@ -73,19 +75,20 @@ static void rate(struct cut *cut, const struct combination *combo)
     const struct design_row *row = cut->section.row;
     const struct limits *limit = &limits_of[cut->area->live_is.choice];
     struct joist_rating rating = joist_rate(&cut->section, cut->span_in, &cut->per_inch, combo);
-    keep(&cut->bending, check_of("bending", "NDS 2018 3.3.1, 4.3.9", rating.bending_psi, rating.fb_psi, "psi"), combo,
+    keep(cut, &cut->bending, check_of("bending", "NDS 2018 3.3.1, 4.3.9", rating.bending_psi, rating.fb_psi, "psi"),
+         combo,
          arena_printf(arena, "%s %s; CD %s, CF %s, Cr %s, CL 1.0 (sheathed)%s%s", row->species, row->grade,
                       number_text(arena, combo->cd, 2), number_text(arena, rating.cf, 3),
                       number_text(arena, rating.cr, 2), cut->service ? "; " : "", cut->service ? cut->service : ""));
     bool seat = cut->section.seat_in > 0;
-    keep(&cut->shear,
+    keep(cut, &cut->shear,
          check_of("shear", seat ? "NDS 2018 3.4.3.2(a)" : "NDS 2018 3.4.2", rating.shear_psi, rating.fv_psi, "psi"),
          combo, seat ? "on the depth left over the planed seat, Fv' x (dn/d)^2" : "V reduction: none");
     if (rating.live_in > 0)
-        keep(&cut->live,
+        keep(cut, &cut->live,
              check_of("live deflection", "IRC 2021 R301.7", rating.live_in, cut->span_in / limit->live, "in"), combo,
              arena_printf(arena, "without dead load; limit L/%d", limit->live));
-    keep(&cut->total,
+    keep(cut, &cut->total,
          check_of("total deflection", "NDS 2018 3.5.2", rating.total_in, cut->span_in / limit->total, "in"), combo,
          arena_printf(arena, "Kcr %s on dead load; limit L/%d", number_text(arena, rating.creep, 1), limit->total));
 }

@@ -6,14 +6,14 @@
 /* A load that neighbours take without a question (common practice, no source). */
 static const double small_lb = 100;
 
-/* The least Fc perp of the catalog's lumber: its own wood is not known. */
-static double least_fc_perp(const struct sizing *s)
+/* The lumber of the catalog with the least Fc perp: its own wood is not known. */
+static const struct design_row *weakest(const struct sizing *s)
 {
-    double least = INFINITY;
+    const struct design_row *least = NULL;
     for (size_t i = 0; i < s->catalog->design_count; i++) {
         const struct design_row *row = &s->catalog->design[i];
-        if (row->table[0] == '4' && row->fc_perp > 0)
-            least = fmin(least, row->fc_perp);
+        if (row->table[0] == '4' && row->fc_perp > 0 && (!least || row->fc_perp < least->fc_perp))
+            least = row;
     }
     return least;
 }
@@ -31,8 +31,9 @@ static struct check seat_check(struct sizing *s, const struct obstruction *it, c
     struct loads lb = obstruction_lb(s, it);
     double area = seat_area(it, bd), capacity = bd->values->fc_perp;
     bool lies = it->what.choice == RAFTER_TAIL || it->what.choice == NAILER;
-    if (lies)
-        capacity = fmin(capacity, least_fc_perp(s));
+    const struct design_row *own = lies ? weakest(s) : NULL;
+    if (own)
+        capacity = fmin(capacity, own->fc_perp);
     struct check worst = {0};
     for (size_t i = 0; i < s->combo_count; i++) {
         if (!combo_applies(&s->combo[i], &lb))
@@ -41,6 +42,7 @@ static struct check seat_check(struct sizing *s, const struct obstruction *it, c
             check_of("seat on the beam", "NDS 2018 3.10.2", combined(&s->combo[i], &lb) / area, capacity, "psi");
         check.combination = s->combo[i].name;
         check.at_in = length_inches(it->at.length);
+        check.values = values_both(s->arena, bd->member->values, own);
         check.note = arena_printf(s->arena, "%s wide x its seat, no longer than the beam is wide; Cb 1.0%s",
                                   length_tape(s->arena, it->width.length),
                                   lies ? "; its own wood not known: the weakest of the catalog, across the grain" : "");
@@ -56,7 +58,7 @@ static bool check_landing(struct sizing *s, const struct obstruction *it)
     if (!bd->member)
         return true; /* its beam is not there to land on: said elsewhere */
     struct member_checks *checks = checks_new(s, name, choice_name("obstruction", "what", it->what.choice));
-    checks->unverified = !bd->member->values->seen;
+    checks_wood(checks, bd->member->values);
     checks_add(s, checks, seat_check(s, it, bd));
     length_t seat = it->seat.length < bd->width ? it->seat.length : bd->width;
     checks_add(s, checks, check_of("least bearing length", "IRC 2021 R802.6", 1.5, length_inches(seat), "in"));

@@ -122,7 +122,7 @@ static void check_plies(struct sizing *s, struct member_checks *checks, int leas
 static struct member_checks *start(struct sizing *s, const char *name, const struct member *member, int plies)
 {
     struct member_checks *checks = checks_new(s, name, member_text(s->arena, member, plies));
-    checks->unverified = !member->values->seen;
+    checks_wood(checks, member->values);
     return checks;
 }
 
@@ -176,6 +176,7 @@ static struct check lies_on_beam(struct sizing *s, const struct opening_design *
         struct check check =
             check_of("bearing on the beam", "NDS 2018 3.10.2", combined(&s->combo[i], lb) / area, capacity, "psi");
         check.combination = s->combo[i].name;
+        check.values = values_both(s->arena, od->trimmer->values, bd->member->values);
         check.note = "its width x the beam's; Cb 1.0";
         check_worse(&worst, check);
     }

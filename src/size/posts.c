@@ -147,6 +147,7 @@ static struct check plate_check(struct sizing *s, const struct post_design *pd, 
             check_of("plate under the post", "NDS 2018 3.10.2", combined(&s->combo[i], &pd->lb) / wood_area(&piece),
                      plate->values->fc_perp, "psi");
         check.combination = s->combo[i].name;
+        check.values = values_text(s->arena, plate->values);
         check.note = arena_printf(s->arena, "%s, Cb 1.0: the distance to the plate's end is not known", plate->code);
         check_worse(&worst, check);
     }
@@ -199,7 +200,8 @@ static bool post_size(struct sizing *s, struct post_design *pd)
     choose_nail(s, pd);
     struct wood_post column = column_of(pd);
     struct member_checks *checks = checks_new(s, head_name(s->arena, KIND_POST, &post->head), post_text(s, pd));
-    checks->unverified = !pd->member->values->seen || post->service.incised.choice == YES;
+    checks_wood(checks, pd->member->values);
+    checks->unverified |= post->service.incised.choice == YES;
     if (!post->engineer.at)
         service_ask(s, pd->member, &post->service, checks->id, &post->head.at, "engineer");
     checks_add(s, checks, column_check(s, &column, &pd->lb));

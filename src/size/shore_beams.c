@@ -122,6 +122,9 @@ static void check_one(struct sizing *s, const struct shore_design *sd, size_t be
     for (size_t i = 0; i < s->combo_count; i++)
         if (combo_applies(&s->combo[i], &at.present))
             rate(s, sd, beam, &s->combo[i], &past);
+    const struct member *plate = sd->top_plate;
+    past.bending.values = past.shear.values = values_text(s->arena, bd->member->values);
+    past.plate.values = values_both(s->arena, bd->member->values, plate ? plate->values : NULL);
     checks_add(s, checks, past.bending);
     checks_add(s, checks, past.shear);
     checks_add(s, checks, past.plate);

@@ -63,8 +63,10 @@ static bool may_be(const struct tip *tip, const struct design_row *row)
     return catalog_design(catalog, row->species, grade, nominal) == row;
 }
 
-static void keep(struct check *worst, struct check next, const struct combination *combo, const char *note)
+static void keep(struct check *worst, struct check next, const char *values, const struct combination *combo,
+                 const char *note)
 {
+    next.values = values;
     next.combination = combo->name;
     next.note = note;
     check_worse(worst, next);
@@ -95,7 +97,7 @@ static void rate_far_end(struct tip *tip, const struct combination *combo)
         keep(&tip->far,
              check_of(arena_printf(tip->s->arena, "%s at the far bearing, lifting off", tip->name), "statics", -down, 0,
                       "lb"),
-             combo,
+             "", combo,
              "what stands past the shore lifts the other end: stand the shore nearer to the wall, or hold what "
              "stands there by a shore of its own");
 }
@@ -117,20 +119,21 @@ static void rate_joist(struct tip *tip, const struct design_row *row, const stru
         .row = row, .wood = WOOD_SAWN, .ply_in = tip->width_in, .depth_in = tip->depth_in, .plies = 1};
     double back = length_inches(tip->sd->shore->set_back.length), run = length_inches(tip->joists->run.length);
     struct shore_tip at = at_shore(tip, combo, true);
+    const char *values = values_text(s->arena, row);
     struct wood_bending bending = wood_bending(&one, tip->cd, 1, back, LE_CANTILEVER_UNIFORM, run);
     keep(&tip->bending,
          check_of(arena_printf(s->arena, "%s past the shore, bending", tip->name),
                   loads_sum(tip->tip_each) + loads_sum(tip->tip_one) > 0 ? "NDS 2018 3.3.1; M = w a^2/2 + P a"
                                                                          : "NDS 2018 3.3.1; M = w a^2/2",
                   at.moment_inlb / wood_modulus(&one), bending.fb, "psi"),
-         combo,
+         values, combo,
          arena_printf(s->arena, "%s %s, CD %s, CF %s, CL %s (lower edge free), its deflection not limited",
                       row->species, row->grade, number_text(s->arena, tip->cd, 2), number_text(s->arena, bending.cf, 2),
                       number_text(s->arena, bending.cl, 3)));
     keep(&tip->shear,
          check_of(arena_printf(s->arena, "%s at the shore, shear", tip->name), "NDS 2018 3.4.2",
                   1.5 * at.shear_lb / wood_area(&one), row->fv * tip->cd, "psi"),
-         combo, "the greater of both sides of the shore");
+         values, combo, "the greater of both sides of the shore");
     double seat_in = 0;
     const struct member *seat = seat_of(tip->sd, &seat_in);
     if (!seat)
@@ -140,7 +143,8 @@ static void rate_joist(struct tip *tip, const struct design_row *row, const stru
              arena_printf(s->arena, "%s on the shore's %s", tip->name, tip->sd->strongback ? "strongback" : "plate"),
              "NDS 2018 3.10.2", at.reaction_lb / (tip->width_in * seat_in), fmin(row->fc_perp, seat->values->fc_perp),
              "psi"),
-         combo, tip->sd->strongback ? "the weaker of joist and strongback" : "the weaker of joist and plate");
+         values_both(s->arena, row, seat->values), combo,
+         tip->sd->strongback ? "the weaker of joist and strongback" : "the weaker of joist and plate");
 }
 
 /* A stud under every joist leaves the plate nothing to bend for. */
@@ -154,6 +158,7 @@ static void rate_plate(struct tip *tip, const struct combination *combo)
     struct sizing *s = tip->s;
     const struct member *plate = tip->sd->top_plate;
     const struct design_row *row = plate->values;
+    const char *values = values_text(s->arena, row);
     double wide = length_inches(plate->depth), thick = length_inches(plate->ply_width);
     double bay = length_inches(tip->sd->spacing), load = at_shore(tip, combo, false).reaction_lb;
     double one = at_shore(tip, combo, true).reaction_lb - load; /* more on one joist, at its worst place, too */
@@ -162,7 +167,7 @@ static void rate_plate(struct tip *tip, const struct combination *combo)
          check_of("top plate, bending", "NDS 2018 3.3.1, 4.3.7",
                   (shore_plate_moment(load, tip->spacing_in, bay) + one * bay / 4) / (wide * thick * thick / 6),
                   row->fb * tip->cd * cf * cfu, "psi"),
-         combo,
+         values, combo,
          arena_printf(s->arena, "%s flat, joists where they do most between two studs; CD %s, CF %s, Cfu %s",
                       plate->code, number_text(s->arena, tip->cd, 2), number_text(s->arena, cf, 2),
                       number_text(s->arena, cfu, 2)));
@@ -170,7 +175,7 @@ static void rate_plate(struct tip *tip, const struct combination *combo)
          check_of("top plate, shear", "NDS 2018 3.4.2, 3.4.3.1",
                   1.5 * (shore_plate_shear(load, tip->spacing_in, bay, thick) + one) / (wide * thick),
                   row->fv * tip->cd, "psi"),
-         combo, "a joist within the plate's thickness of a stud goes straight down");
+         values, combo, "a joist within the plate's thickness of a stud goes straight down");
 }
 
 static void say_lift(const struct tip *tip, struct shore_design *sd)

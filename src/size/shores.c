@@ -219,6 +219,7 @@ static void check_stud(struct sizing *s, struct shore_design *sd, const struct l
         check = check_of("shore plate", "NDS 2018 3.10.2", demand / wood_area(&stud.piece), plate_of->values->fc_perp,
                          "psi");
         check.combination = combo->name;
+        check.values = values_text(s->arena, plate_of->values);
         check.note = plate_of->code;
         check_worse(&plate, check);
     }
@@ -250,6 +251,7 @@ static void check_post(struct sizing *s, struct shore_design *sd, const struct l
         check = check_of("plate at the post", "NDS 2018 3.10.2", demand / wood_area(&post.piece),
                          plate_of->values->fc_perp, "psi");
         check.combination = combo->name;
+        check.values = values_text(s->arena, plate_of->values);
         check.note = plate_of->code;
         check_worse(&plate, check);
     }
@@ -301,7 +303,8 @@ static void shore_size(struct sizing *s, struct shore_design *sd, size_t index)
     const char *name = head_name(s->arena, KIND_SHORE, &shore->head);
     struct shore_load load = gather(s, shore, index);
     struct member_checks *checks = checks_new(s, name, made_of(s, sd));
-    checks->unverified = !sd->member->values->seen || (sd->strongback && !sd->strongback->values->seen);
+    checks_wood(checks, sd->member->values);
+    checks->unverified |= sd->strongback && !sd->strongback->values->seen;
     check_uprights(s, sd, &load, checks);
     shore_beams_check(s, sd, checks);
     shore_joists_check(s, sd, &load.at_tips, checks);

@@ -46,6 +46,11 @@ struct member_checks *checks_new(struct sizing *s, const char *id, const char *m
 /* demand against capacity, without combination or place. */
 struct check check_of(const char *name, const char *clause, double demand, double capacity, const char *unit);
 void check_worse(struct check *worst, struct check next); /* keeps the greater ratio */
+/* The wood that its checks rest on, unless a check says its own `values`. */
+void checks_wood(struct member_checks *checks, const struct design_row *row);
+char *values_text(struct arena *arena, const struct design_row *row);
+/* Of two woods, each said once; any may be NULL. */
+const char *values_both(struct arena *arena, const struct design_row *a, const struct design_row *b);
 void checks_add(struct sizing *s, struct member_checks *checks, struct check check);
 /* Names the governing check, says what fails at `at`; returns whether all hold. */
 bool checks_close(struct sizing *s, struct member_checks *checks, const struct place *at);

@@ -94,7 +94,7 @@ void stages_check(struct sizing *s)
         struct member_checks *checks =
             checks_new(s, arena_printf(s->arena, "%s, half hung", name), member_text(s->arena, bd->member, bd->plies));
         checks->specified = bd->beam->specified_by.at != NULL;
-        checks->unverified = !bd->member->values->seen;
+        checks_wood(checks, bd->member->values);
         for (int side = 0; side < 2; side++)
             checks_add(s, checks, side_check(s, i, side));
         bool holds = checks_close(s, checks, place_of(bd->beam->member.at, &bd->beam->head));

@@ -294,6 +294,11 @@ void strongback_check(struct sizing *s, struct shore_design *sd, const struct lo
     rate(&back);
     const struct check *all[] = {&back.bending, &back.shear, &back.sag,  &back.bearing,
                                  &back.post,    &back.plate, &back.lifts};
+    const struct member *plate = sd->bottom_plate;
+    back.bending.values = back.shear.values = back.sag.values = back.bearing.values =
+        values_text(s->arena, back.piece.row);
+    back.plate.values = values_both(s->arena, plate ? plate->values : NULL, NULL);
+    back.lifts.values = "";
     for (size_t i = 0; i < sizeof all / sizeof *all; i++)
         checks_add(s, checks, *all[i]);
     rate_strap(&back);

@@ -73,6 +73,7 @@ static struct check thrust_check(struct sizing *s, const struct joist_design *jd
         double listed = jd->strap ? listed_load(jd->strap, combo->cd) : 0;
         struct check check = check_of("thrust tie", clause, pull, isnan(listed) ? 0 : listed, "lb");
         check.combination = combo->name;
+        check.values = jd->strap ? jd->strap->source : "";
         check.note = jd->strap && !isnan(listed) ? jd->strap->code
                      : jd->strap
                          ? nails_note(s, jd->joists, "no listed load at this duration", pull, combo->cd)

@@ -26,6 +26,7 @@ struct check uplift_check(struct sizing *s, const struct hanger *hanger, double 
 {
     struct check check = check_of(name, "listed uplift (hangers.csv)", lb, holds_down(hanger), "lb");
     check.combination = under;
+    check.values = hanger->source;
     check.note = check.capacity > 0 ? hanger->code
                                     : arena_printf(s->arena, "%s: no listed uplift, and none is taken", hanger->code);
     return check;

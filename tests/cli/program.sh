@@ -120,6 +120,53 @@ text = " ".join(str(c.value) for s in openpyxl.load_workbook(sys.argv[1]) for r 
 sys.exit("not for signature" not in text.lower())
 PY
 
+# Every sizing output carries the caution, and an engineer's member has a ratio of ours but no verdict.
+expect 0 'an engineer specified a beam' "$program" bid two-beams.ini -o his.xlsx --client his-client.xlsx
+cp "$work/out" his.bid
+for show in check compare; do
+    expect 0 "$show of it" "$program" "$show" two-beams.ini;   cp "$work/out" "his.$show"
+    expect 0 "$show of it in JSON" "$program" "$show" two-beams.ini --json; cp "$work/out" "his.$show.json"
+done
+$python - <<'PY' || fail 'cautions stand, and no verdict on what an engineer specified'
+import json, re, sys, openpyxl
+verdict = re.compile(r"pass|hold|fail", re.I)
+his = "beam long"
+wrong = []
+caution = "bearing walls, temporary support and beam sizes are subject to local code, a permit and a licensed professional"
+plain = lambda text: " ".join(text.split()).lower()
+for name in ("bid", "check", "compare"):
+    text = open("his." + name).read()
+    if caution not in plain(text):
+        wrong.append("no caution: " + name)
+    lines = text.splitlines()
+    wrong += [name + ": " + line for line in lines if his in line and verdict.search(line)]
+    # the block of his beam and of its ends, up to the next heading
+    for block in re.findall(r"^%s.*?(?=\n\n)" % his, text, re.M | re.S):
+        wrong += [name + ": " + line for line in block.splitlines() if verdict.search(line)]
+for name in ("check", "compare"):
+    data = json.load(open("his.%s.json" % name))
+    if caution not in plain(" ".join(data["cautions"])):
+        wrong.append("no caution: JSON of " + name)
+    own = [m for m in data["design"]["members"] if m["id"].startswith(his)]
+    if not own or any(m["passes"] is not None or not m["specified"] for m in own):
+        wrong.append("JSON gives a verdict")
+    texts = lambda v: [v] if isinstance(v, str) else [t for x in (v.values() if isinstance(v, dict) else v) for t in texts(x)] if isinstance(v, (dict, list)) else []
+    wrong += [t for m in own for t in texts(m) if verdict.search(t)]
+    wrong += [m["text"] for m in data["messages"] if his in m["text"] and verdict.search(m["text"])]
+for file, sheets in (("his.xlsx", ("Recap", "Design", "Basis")), ("his-client.xlsx", None)):
+    book = openpyxl.load_workbook(file)
+    for sheet in sheets or book.sheetnames[:1]:
+        if not any(caution in plain(str(c.value)) for row in book[sheet] for c in row if c.value):
+            wrong.append("no caution: %s of %s" % (sheet, file))
+    for sheet in book:
+        for row in sheet:
+            cells = [str(c.value) for c in row if c.value is not None]
+            if cells and cells[0].startswith(his):
+                wrong += ["%s: %s" % (sheet.title, c) for c in cells if verdict.search(c)]
+print("\n".join(wrong))
+sys.exit(bool(wrong))
+PY
+
 # What is left to an engineer is asked, not passed over, and his record alone answers it.
 sed 's/^unusual = none/unusual = masonry above/' parlor.ini >odd.ini
 expect 1 'masonry above' "$program" bid odd.ini;               holds err 'ask[Q011]' 'masonry above'

@@ -37,12 +37,12 @@ struct built {
 static inline void built_design(struct arena *arena, struct built *b)
 {
     static const struct check ours[] = {
-        {"bending", "NDS 2018 3.3.1", "D+L", 62.0, 993.96, 990.0, "psi", 1.004, true, "CF 1.1"},
-        {"bending", "NDS 2018 3.3.1", "D", 62.0, 400.0, 891.0, "psi", 0.449, false, NULL},
-        {"live deflection", "NDS 2018 3.5", "D+L", 62.0, 0.165, 0.259, "in", 0.637, false, NULL},
+        {"bending", "NDS 2018 3.3.1", "D+L", 62.0, 993.96, 990.0, "psi", 1.004, true, "CF 1.1", "book A"},
+        {"bending", "NDS 2018 3.3.1", "D", 62.0, 400.0, 891.0, "psi", 0.449, false, NULL, "book A"},
+        {"live deflection", "NDS 2018 3.5", "D+L", 62.0, 0.165, 0.259, "in", 0.637, false, NULL, ""},
     };
     static const struct check theirs[] = {
-        {"shear", "NDS 2018 3.4.2", "D+L", 0.0, 262.2, 285.0, "psi", 0.92, true, NULL},
+        {"shear", "NDS 2018 3.4.2", "D+L", 0.0, 262.2, 285.0, "psi", 0.92, true, NULL, "report B, unverified"},
     };
     static const char *const unchecked[] = {"vibration", "far bearings of the joists"};
     static const char *const basis[] = {"NDS 2018, ASD", "ASCE 7-16 2.4.1"};
@@ -56,7 +56,7 @@ static inline void built_design(struct arena *arena, struct built *b)
     b->theirs.check = arena_array(arena, 1, sizeof *theirs);
     memcpy(b->theirs.check, theirs, sizeof theirs);
     static const struct check end[] = {
-        {"bearing of the beam", "NDS 2018 3.10.2", "D+L", NAN, 126, 750, "psi", 0.17, true, NULL},
+        {"bearing of the beam", "NDS 2018 3.10.2", "D+L", NAN, 126, 750, "psi", 0.17, true, NULL, NULL},
     };
     b->their_end =
         (struct member_checks){.id = "beam long, end 1", .member = "3 - LVL-9.5", .count = 1, .passes = true};

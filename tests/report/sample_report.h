@@ -150,8 +150,8 @@ static inline void sample_bid(struct sample *s)
 static inline void sample_design(struct sample *s)
 {
     static struct check checks[] = {
-        {"bending", "NDS 2018 3.3.1", "D+L", 62.0, 993.96, 990.0, "psi", 0.931, true, "CF 1.1"},
-        {"bearing", "NDS 2018 3.10.2", "D+L", 0.0, 400.0, 625.0, "psi", 0.64, false, NULL},
+        {"bending", "NDS 2018 3.3.1", "D+L", 62.0, 993.96, 990.0, "psi", 0.931, true, "CF 1.1", "book A"},
+        {"bearing", "NDS 2018 3.10.2", "D+L", 0.0, 400.0, 625.0, "psi", 0.64, false, NULL, "report B, unverified"},
     };
     struct member_checks *member = arena_alloc(s->arena, sizeof *member);
     *member = (struct member_checks){.id = "beam B1", .member = "2 - DFL2-2X10", .check = checks, .count = 2};

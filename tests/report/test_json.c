@@ -122,6 +122,9 @@ static void ratios_round_up(void **state)
     cJSON *root = parse(report_json(*state, &b->report));
     assert_true(number_at(root, "design.members.0.checks.0.ratio") > 1);
     assert_string_equal(text_at(root, "design.members.0.checks.0.ratio_text"), "1.01");
+    assert_string_equal(text_at(root, "design.members.0.checks.0.design_values"), "book A");
+    assert_string_equal(text_at(root, "design.members.0.checks.2.design_values"), "");
+    assert_string_equal(text_at(root, "design.members.1.checks.0.design_values"), "report B, unverified");
     assert_true(cJSON_IsNull(at(root, "design.members.0.checks.1.ratio")));
     assert_true(cJSON_IsFalse(at(root, "design.members.0.passes")));
     assert_true(cJSON_IsNull(at(root, "design.members.1.passes"))); /* an engineer's: never a verdict of ours */

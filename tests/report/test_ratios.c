@@ -72,7 +72,7 @@ static size_t set_ratios(struct result *result, double ratio)
         member->passes = ratio_holds(ratio);
         for (size_t k = 0; k < member->count; k++) {
             struct check *check = &member->check[k];
-            *check = (struct check){check->name, check->clause, "D+L", NAN, 700, 500, "lb", ratio, k == 0, NULL};
+            *check = (struct check){check->name, check->clause, "D+L", NAN, 700, 500, "lb", ratio, k == 0, NULL, ""};
             count++;
         }
     }

@@ -186,6 +186,7 @@ static void check_shows_path_and_worst_combination(void **state)
     assert_says(bending, "D+L");
     assert_says(bending, "1.01");
     assert_says(bending, "FAILS, governs");
+    assert_says(bending, "[book A]");
     assert_says(bending, "5' 2\""); /* 62 in */
     assert_silent(text, "0.45");    /* the lighter combination of the same check */
     assert_says(text, "- vibration");
