@@ -49,6 +49,7 @@ struct price {
     struct place at;
     size_t index;     /* row number in the catalog, from 0: names the row on the Prices sheet */
     const char *what; /* the item in words, "6 mil plastic sheet"; "" when not given */
+    length_t actual;  /* of a stick sold by `length`, where it comes longer or shorter; 0: as sold */
 };
 enum connector_kind { CONNECTOR_HANGER, CONNECTOR_STRAP, CONNECTOR_CAP };
 /* hangers.csv: joist and beam hangers, and tie straps (kind column) */

@@ -199,6 +199,9 @@ struct job_facts { /* [job] */
     struct quantity_value beyond_reaction;  /* "engineer beyond reaction"; default 10,000 lb, likewise */
     struct texts_value sequence;            /* the order of work: names of tasks, and "work ID"; else the catalog's */
     struct decimal_value hours_a_day;       /* default 8 */
+    struct choice_value trim_both_ends;     /* of a stick bought, end trim off each; default no */
+    struct choice_value square_both_ends;   /* a cut of its own for the last piece of a stick; default no */
+    struct length_value least_cutoff;       /* cutoffs from here on go back to the shop; default 16 in */
 };
 struct area {
     struct head head;

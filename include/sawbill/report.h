@@ -64,8 +64,13 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *   takeoff     [{id, what, where, count, unit, counted, class, item, length_ (pieces only), code}]
  *   raising     [{id, ply_lb, beam_lb, whole, people, hands, shrinkage_in (null: not known),
  *                 way_in [{what, needs_in, has_in (null: not measured), goes (where it was), how}]}]
- *   cuts        [{member, cost, bound, verdict, kerf_, end_trim_, net_, bought_,
- *                 sticks [{stock_, from, cost, pieces [{label, length_}], cutoff_}]}]
+ *   cuts        cost, bound (all members together; null without a plan), verdict (the worst);
+ *               sticks [{member, stock_, from, cost, pieces [{label, length_}], cutoff_, keep}];
+ *               members [{member, cost, bound, verdict, note, searched, kerf_, end_trim_, both_ends,
+ *                 square_both_ends, bought_, net_, net, kerf_lost_, kerf_lost, trim_, trim, kept_, kept, waste_, waste
+ *                 (lengths, and the same in money), joined [{label, at_in [places]}],
+ *                 first_fit {cost, stock_} (null: it finds no plan), one_length [{stock_, cost (null: impossible),
+ *                 proved}], cutoffs [{length_, count}] (worth keeping)}]
  *   order       (none in a budget) lines [{id, item, what, supplier, net, net_unit, counted, spare_percent, packs,
  *                 unit, cut_charge, price, total, class, code, from}];
  *               suppliers [{name, goods, delivery, tax_percent, tax}], bought_from
@@ -81,6 +86,38 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *   cautions    [text]
  */
 char *report_json(struct arena *arena, const struct report *report);
+
+/* A bare list of pieces cut out of a bare list of stock. */
+struct cuts_report {
+    const struct cut_rules *rules;
+    struct cut_plan *const *plan;
+    size_t plan_count;
+    const struct diags *diags;
+};
+char *report_list(struct arena *arena, const struct cuts_report *report, bool color, int width);
+/* format, messages and cuts as above. */
+char *report_list_json(struct arena *arena, const struct cuts_report *report);
+
+/* What another program needs to check the plans and their bounds: one JSON object, in whole numbers.
+ *
+ *   format   "sawbill cuts 1"
+ *   length_unit_in, money_unit_dollars      "1/1016000", "1/10000": what one of each is
+ *   problems [{member, cost, bound, verdict, searched, rounded, kerf, square_both_ends,
+ *     pieces [{label, length, count, joints [places from its end 1]}],
+ *     stock [{length, usable (ends trimmed), cost, supply (null: no end)}],
+ *     joined [{piece, at [places]}],
+ *     sticks [{stock, times, pieces [{label, length}], cutoff}],
+ *     proofs [{joined [for each piece with joints: the places], scale, values [{length, value}], extra [of each stock],
+ *       bound}]}]
+ *
+ * `stock` and `piece` are indexes from 0.  Pieces p1 .. pn fit a stick when p1 + .. + pn + (n - 1) x kerf <= usable; n
+ * x kerf when both ends are squared.  What a proof says stands at struct cut_proof.  `searched`: the bound is above the
+ * least of the proofs', as a search found nothing cheaper.  `rounded`: piece + kerf is rounded up, and usable + kerf
+ * (usable, when both ends are squared) down, to 1/64 in, before anything is compared. */
+char *report_certificate(struct arena *arena, struct cut_plan *const *plan, size_t count);
+/* The shop's stock after the plans are cut: what is left of it, and the cutoffs worth keeping at a value of 0, as CSV.
+ * Of a list (no catalog): rows of stock for the next list. */
+char *report_shop_stock(struct arena *arena, const struct catalog *catalog, struct cut_plan *const *plan, size_t count);
 
 /* The caution that every sizing output carries. */
 const char *caution_text(void);

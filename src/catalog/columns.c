@@ -68,6 +68,7 @@ static const struct column PRICES[] = {
     {"what", CELL_TEXT, false, false, AT(price, what), .example = "6 mil plastic sheet"},
     {"unit", CELL_TEXT, true, false, AT(price, unit), .example = "each"},
     {"length", CELL_LENGTH, false, true, AT(price, length), 0.5, 1200, .example = "12 ft"},
+    {"actual length", CELL_LENGTH, false, false, AT(price, actual), 0.5, 1212, .example = "12 ft 0.5 in"},
     {"increment", CELL_LENGTH, false, false, AT(price, increment), 0.5, 1200, .example = "2 ft"},
     {"least", CELL_LENGTH, false, false, AT(price, least), 0.5, 1200, .example = "8 ft"},
     {"most", CELL_LENGTH, false, false, AT(price, most), 0.5, 1200, .example = "40 ft"},

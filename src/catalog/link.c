@@ -94,6 +94,9 @@ static void link_price(const struct linker *l, size_t row)
         refuse(l, TABLE_PRICES, row, "increment", "sold by the foot needs all of 'increment', 'least' and 'most'");
     if (by_foot && price->least > price->most)
         refuse(l, TABLE_PRICES, row, "least", "'least' is greater than 'most'");
+    if (price->actual && !price->length)
+        refuse(l, TABLE_PRICES, row, "actual length",
+               "'actual length' is of what is sold by the piece; give its 'length'");
     if (by_foot && price->pack != DECIMAL_ONE)
         refuse(l, TABLE_PRICES, row, "pack", "'pack' is 1 for what is sold by the foot");
     if (price->cut_charge && !by_foot)

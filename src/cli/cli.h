@@ -12,6 +12,14 @@
  * could not be read or written, 5 internal failure. */
 enum exit_status { EXIT_DONE, EXIT_OPEN, EXIT_USE, EXIT_STOPPED, EXIT_FILE, EXIT_FAILED };
 
+/* Of 'sawbill cuts' alone. */
+struct cuts_options {
+    const char *certificate, *shop_stock; /* files to write */
+    const char *stock;                    /* a list of stock: the argument is then a list of pieces, not a job */
+    const char *kerf, *trim, *least_cutoff, *seconds;
+    bool both_ends, square_both_ends;
+    const char *first; /* the first of these that was given, for messages; NULL: none */
+};
 struct options {
     const char *output; /* -o */
     const char *client; /* --client */
@@ -19,6 +27,7 @@ struct options {
     int width; /* of the terminal, in columns */
     const char *const *argument;
     size_t argument_count;
+    struct cuts_options cuts;
 };
 
 /* A job taken through all its stages, or as far as its faults allow. */
@@ -46,6 +55,10 @@ enum exit_status exit_worse(enum exit_status a, enum exit_status b);
 void say(const char *format, ...) __attribute__((format(printf, 1, 2)));
 /* Text on standard output, or safely into options->output. */
 enum exit_status put_text(struct arena *arena, const struct options *options, const char *text);
+/* The same into a file of its own. */
+enum exit_status write_text(struct arena *arena, const char *file, const char *text);
+/* Messages on standard error; notes not when quiet. */
+void show_diags(struct arena *arena, const struct diags *diags, bool quiet);
 /* The whole of a file, or standard input for "-"; NULL after saying why. */
 char *read_file(struct arena *arena, const char *file, size_t *length);
 

@@ -13,26 +13,46 @@ struct command {
     command_fn *run;
     size_t least, most; /* arguments */
     bool client;        /* takes --client */
+    bool cuts;          /* takes the options of cuts */
 };
 
 static const struct command commands[] = {
-    {"bid", "JOB", "size, count, cut and price the job; write the workbook and print the bid", command_bid, 1, 1, true},
-    {"check", "JOB", "show the messages, the load path and every check", command_check, 1, 1, false},
+    {"bid", "JOB", "size, count, cut and price the job; write the workbook and print the bid", command_bid, 1, 1, true,
+     false},
+    {"check", "JOB", "show the messages, the load path and every check", command_check, 1, 1, false, false},
     {"compare", "JOB", "show the members that pass with the whole job's price, and why the others fail",
-     command_compare, 1, 1, false},
-    {"cuts", "JOB", "show the cut plan, stick by stick", command_cuts, 1, 1, false},
-    {"order", "JOB", "show what to buy, by supplier", command_order, 1, 1, false},
-    {"keys", "[KIND]", "list the keys of a job file", command_keys, 0, 1, false},
-    {"new", "[FILE]", "write a commented job file to start from", command_new, 0, 1, false},
+     command_compare, 1, 1, false, false},
+    {"cuts", "JOB", "show the cut plan, stick by stick; with --stock, of a bare list of pieces", command_cuts, 1, 1,
+     false, true},
+    {"order", "JOB", "show what to buy, by supplier", command_order, 1, 1, false, false},
+    {"keys", "[KIND]", "list the keys of a job file", command_keys, 0, 1, false, false},
+    {"new", "[FILE]", "write a commented job file to start from", command_new, 0, 1, false, false},
 };
 
 enum { COMMANDS = sizeof commands / sizeof commands[0] };
 
+/* Long options without a letter. */
+enum { OPTION_STOCK = 256, OPTION_KERF, OPTION_TRIM, OPTION_BOTH, OPTION_SQUARE, OPTION_LEAST, OPTION_SECONDS };
+enum { OPTION_CERTIFICATE = OPTION_SECONDS + 1, OPTION_SHOP };
+
 static const struct option long_options[] = {
-    {"client", required_argument, NULL, 'c'}, {"output", required_argument, NULL, 'o'},
-    {"json", no_argument, NULL, 'j'},         {"quiet", no_argument, NULL, 'q'},
-    {"color", required_argument, NULL, 'C'},  {"help", no_argument, NULL, 'h'},
-    {"version", no_argument, NULL, 'V'},      {NULL, 0, NULL, 0},
+    {"client", required_argument, NULL, 'c'},
+    {"output", required_argument, NULL, 'o'},
+    {"json", no_argument, NULL, 'j'},
+    {"quiet", no_argument, NULL, 'q'},
+    {"color", required_argument, NULL, 'C'},
+    {"help", no_argument, NULL, 'h'},
+    {"version", no_argument, NULL, 'V'},
+    {"stock", required_argument, NULL, OPTION_STOCK},
+    {"kerf", required_argument, NULL, OPTION_KERF},
+    {"trim", required_argument, NULL, OPTION_TRIM},
+    {"both-ends", no_argument, NULL, OPTION_BOTH},
+    {"square-both-ends", no_argument, NULL, OPTION_SQUARE},
+    {"least-cutoff", required_argument, NULL, OPTION_LEAST},
+    {"seconds", required_argument, NULL, OPTION_SECONDS},
+    {"certificate", required_argument, NULL, OPTION_CERTIFICATE},
+    {"shop-stock", required_argument, NULL, OPTION_SHOP},
+    {NULL, 0, NULL, 0},
 };
 
 static void out_of_memory(void *owner)
@@ -51,6 +71,11 @@ static void show_help(void)
     printf("\noptions:\n"
            "  -o, --output FILE   where to write (bid: the workbook; else: what would be printed)\n"
            "      --client FILE   bid: a second workbook for the client, without cost\n"
+           "      --certificate FILE  cuts: what another program needs to check the plan and its proof\n"
+           "      --shop-stock FILE   cuts: the shop's stock afterwards, with the cutoffs worth keeping\n"
+           "      --stock FILE    cuts: the argument is a list of pieces, this one of stock; then also\n"
+           "                      --kerf LENGTH, --trim LENGTH, --both-ends, --square-both-ends,\n"
+           "                      --least-cutoff LENGTH, --seconds N (a limit of time)\n"
            "      --json          print one JSON object\n"
            "  -q, --quiet         no notes and no tables; stops and asks are always shown\n"
            "      --color WHEN    auto, always or never\n"
@@ -101,11 +126,36 @@ static int terminal_width(void)
     return 100;
 }
 
+/* An option of cuts; false: it is none. */
+static bool read_cuts_option(int c, const char *name, struct cuts_options *cuts)
+{
+    const char **const texts[] = {
+        [OPTION_STOCK - OPTION_STOCK] = &cuts->stock,     [OPTION_KERF - OPTION_STOCK] = &cuts->kerf,
+        [OPTION_TRIM - OPTION_STOCK] = &cuts->trim,       [OPTION_LEAST - OPTION_STOCK] = &cuts->least_cutoff,
+        [OPTION_SECONDS - OPTION_STOCK] = &cuts->seconds, [OPTION_CERTIFICATE - OPTION_STOCK] = &cuts->certificate,
+        [OPTION_SHOP - OPTION_STOCK] = &cuts->shop_stock,
+    };
+    if (c < OPTION_STOCK || c > OPTION_SHOP)
+        return false;
+    if (c == OPTION_BOTH)
+        cuts->both_ends = true;
+    else if (c == OPTION_SQUARE)
+        cuts->square_both_ends = true;
+    else
+        *texts[c - OPTION_STOCK] = optarg;
+    if (!cuts->first)
+        cuts->first = name;
+    return true;
+}
+
 /* Reads the options; returns false after saying what is wrong.  *done: help or version was shown. */
 static bool read_options(int argc, char **argv, struct options *options, bool *done)
 {
     const char *when = "auto";
-    for (int c; (c = getopt_long(argc, argv, "o:qh", long_options, NULL)) != -1;) {
+    int index = 0;
+    for (int c; (c = getopt_long(argc, argv, "o:qh", long_options, &index)) != -1;) {
+        if (read_cuts_option(c, long_options[index].name, &options->cuts))
+            continue;
         switch (c) {
         case 'o':
             options->output = optarg;
@@ -160,6 +210,10 @@ static enum exit_status run_command(struct options *options)
     }
     if (options->client && !command->client) {
         say("--client goes with 'sawbill bid'");
+        return EXIT_USE;
+    }
+    if (options->cuts.first && !command->cuts) {
+        say("--%s goes with 'sawbill cuts'", options->cuts.first);
         return EXIT_USE;
     }
     struct arena *arena = arena_new(0, out_of_memory, NULL);

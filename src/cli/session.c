@@ -65,16 +65,26 @@ static bool is_of_no_design(const struct session *session, const struct diag *di
                                  diag->code == DIAG_S007 || diag->code == DIAG_S012);
 }
 
+static void show_diag(struct arena *arena, const struct diag *diag, bool quiet)
+{
+    if (diag->acknowledged || (quiet && diag->class == DIAG_NOTE))
+        return;
+    fputs(diag_line(arena, diag), stderr);
+    fputc('\n', stderr);
+}
+
+void show_diags(struct arena *arena, const struct diags *diags, bool quiet)
+{
+    for (size_t i = 0; i < diags->count; i++)
+        show_diag(arena, &diags->item[i], quiet);
+}
+
 static void show_messages(struct session *session, const struct options *options)
 {
     diag_sort(&session->diags);
-    for (size_t i = 0; i < session->diags.count; i++) {
-        const struct diag *diag = &session->diags.item[i];
-        if (diag->acknowledged || is_of_no_design(session, diag) || (options->quiet && diag->class == DIAG_NOTE))
-            continue;
-        fputs(diag_line(session->arena, diag), stderr);
-        fputc('\n', stderr);
-    }
+    for (size_t i = 0; i < session->diags.count; i++)
+        if (!is_of_no_design(session, &session->diags.item[i]))
+            show_diag(session->arena, &session->diags.item[i], options->quiet);
 }
 
 static bool stopped(const struct session *session)
@@ -170,17 +180,22 @@ struct report session_report(const struct session *session)
     };
 }
 
+enum exit_status write_text(struct arena *arena, const char *file, const char *text)
+{
+    const char *why = NULL;
+    if (report_text(arena, file, text, &why) == WRITE_DONE)
+        return EXIT_DONE;
+    say("cannot write '%s': %s", file, why);
+    return EXIT_FILE;
+}
+
 enum exit_status put_text(struct arena *arena, const struct options *options, const char *text)
 {
     if (!options->output || !strcmp(options->output, "-")) {
         fputs(text, stdout);
         return EXIT_DONE;
     }
-    const char *why = NULL;
-    if (report_text(arena, options->output, text, &why) == WRITE_DONE)
-        return EXIT_DONE;
-    say("cannot write '%s': %s", options->output, why);
-    return EXIT_FILE;
+    return write_text(arena, options->output, text);
 }
 
 enum exit_status session_show(struct session *session, const struct options *options, show_fn *show)

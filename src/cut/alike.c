@@ -18,15 +18,14 @@ static bool sticks_alike(const struct cut_stick *a, const struct cut_stick *b)
     return true;
 }
 
+/* Alike ones stand together in a plan. */
 int cut_count_alike(const struct cut_plan *plan, size_t index)
 {
-    int count = 0;
-    for (size_t i = 0; i < plan->stick_count; i++) {
-        if (!sticks_alike(&plan->stick[i], &plan->stick[index]))
-            continue;
-        if (i < index)
-            return 0;
+    if (index > 0 && sticks_alike(&plan->stick[index - 1], &plan->stick[index]))
+        return 0;
+    int count = 1;
+    while (index + (size_t)count < plan->stick_count &&
+           sticks_alike(&plan->stick[index], &plan->stick[index + (size_t)count]))
         count++;
-    }
     return count;
 }

@@ -1,69 +1,76 @@
-/* Inside the cut stage: a problem made ready for search, and drafts of a plan.  The verifier does not include this. */
+/* Inside the cut stage: from a problem to the integers of the solver and back.  The verifier does not include this. */
 #ifndef SAWBILL_CUT_INTERNAL_H
 #define SAWBILL_CUT_INTERNAL_H
 
+#include "form.h"
 #include "sawbill/cut.h"
 
 /* Kerf vanishes exactly: pieces p1..pn fit a usable length U if p1 + .. + pn + (n - 1) kerf <= U, which is the same as
- * (p1 + kerf) + .. + (pn + kerf) <= U + kerf.  So each item has size p + kerf and each choice has room U + kerf. */
-struct item {
-    size_t piece;
-    length_t size;
-};
-struct choice {
-    const struct cut_stock *stock;
-    length_t room;
-    int supply; /* 0: as many as wanted */
-};
-/* The problem made ready for search. */
-struct prepared {
-    struct arena *arena;
-    const struct cut_problem *problem;
-    struct item *item; /* longest first */
-    size_t item_count;
-    struct choice *choice; /* by room, then cost */
-    size_t choice_count;
-};
-/* A stick of a draft. */
-struct bin {
-    size_t choice;
-    length_t used;
-};
-struct draft {
-    size_t *bin_of; /* each item's bin */
-    struct bin *bin;
-    size_t bin_count;
-    int *taken; /* of each choice */
-    money_t cost;
-    bool whole; /* every item has its place */
-};
-
-enum { NO_CHOICE = -1 };
-
-/* Usable room of a stock, kerf added; shop stock has had its end trimmed before. */
+ * (p1 + kerf) + .. + (pn + kerf) <= U + kerf.  So each piece has size p + kerf and each stock has room U + kerf; room U
+ * where the last piece gets its own cut in any case. */
 length_t stock_room(const struct cut_problem *problem, const struct cut_stock *stock);
-struct prepared *problem_prepare(struct arena *arena, const struct cut_problem *problem);
-/* Cheapest choice that holds `size` and is not used up, the longest among equals; NO_CHOICE when none. */
-long choice_cheapest(const struct prepared *prepared, const struct draft *draft, length_t size);
+/* What is lost at the ends of a stick. */
+length_t stock_trim(const struct cut_problem *problem, const struct cut_stock *stock);
 
-struct draft *draft_new(const struct prepared *prepared);
-void draft_clear(const struct prepared *prepared, struct draft *draft);
-void draft_copy(const struct prepared *prepared, struct draft *to, const struct draft *from);
-size_t draft_open(const struct prepared *prepared, struct draft *draft, size_t choice);
-void draft_put(const struct prepared *prepared, struct draft *draft, size_t item, size_t bin);
-/* Less cost, then fewer sticks, then the longer longest cutoff. */
-bool draft_better(const struct prepared *prepared, const struct draft *a, const struct draft *b);
+/* The ways of joining, counted up: bit i of mask[r], the pieces of row r are joined at its place i.  0: too many. */
+size_t ways_count(const struct cut_problem *problem);
+void way_masks(const struct cut_problem *problem, size_t way, unsigned *mask);
+/* The pieces of one way, none of count 0: those that are joined stand in their parts. */
+struct wanted {
+    const char *label;
+    length_t length;
+    int count;
+    size_t piece; /* of the problem */
+};
+struct wanted *way_pieces(struct arena *arena, const struct cut_problem *problem, const unsigned *mask, size_t *count);
 
-/* The first drafts: decreasing orders over every stock, and greedy filling by price per length. */
-void pack_all(const struct prepared *prepared, struct draft *best);
-/* Each stick to its cheapest sufficient stock. */
-void improve_shrink(const struct prepared *prepared, struct draft *draft);
-/* Two sticks at a time cut again in the best way, until nothing improves. */
-void improve_pairs(const struct prepared *prepared, struct draft *draft);
-/* Depth-first search under a limit of steps; true when `best` is the optimum: its cost is the bound, or the search
- * ended by itself. */
-bool search_all(const struct prepared *prepared, struct draft *best, money_t bound);
-/* No plan of the problem costs less. */
-money_t bound_cost(const struct prepared *prepared);
+/* One way of joining in the solver's terms. */
+struct reduced {
+    const struct cut_problem *problem;
+    struct wanted *piece; /* longest first */
+    size_t piece_count;
+    struct form_type *type;  /* longest first, each length once */
+    length_t *length, *size; /* of a piece of each type, exactly; with its kerf */
+    size_t type_count;
+    struct form_stock *stock;
+    size_t *stock_of; /* the problem's, of each of the form's */
+    length_t *room;   /* of each of the form's, exactly */
+    size_t stock_count;
+    bool rounded;
+};
+/* One unit for all lengths: the greatest common divisor of the pieces' sizes, and rooms rounded down to it, which loses
+ * nothing.  Where a stick then has more than 40,000 units finer than 1/64 in, sizes are rounded up and rooms down to
+ * 1/64 in. */
+struct reduced *reduce(struct arena *arena, const struct cut_problem *problem, struct wanted *piece, size_t count);
+
+int64_t common_divisor(int64_t a, int64_t b);
+void keep_proof(struct arena *arena, const struct reduced *reduced, const struct form_certificate *certificate,
+                struct cut_proof *proof);
+
+/* One stick: the types of its pieces, longest first. */
+struct raw_stick {
+    size_t stock; /* of the form */
+    size_t *type;
+    size_t count;
+    length_t used; /* exactly, kerf in */
+};
+struct raw_stick *raw_sticks(struct arena *arena, const struct reduced *reduced, const struct form_result *result,
+                             size_t *count);
+/* Each stick swapped for another of the same price: of what is bought the longest, as more is left; of the shop's own
+ * the shortest that does, as the longer one stays whole. */
+void swap_sticks(struct arena *arena, const struct reduced *reduced, struct raw_stick *stick, size_t count);
+/* Pieces exchanged between two sticks at a time: fewer different patterns, then the longest cutoff, then the waste in
+ * few sticks.  Stock and cost stay. */
+void tidy_sticks(struct arena *arena, const struct reduced *reduced, struct raw_stick *stick, size_t count);
+
+/* Labels put on the pieces, sticks in the order of work, lengths and cost added up. */
+void fill_plan(struct arena *arena, const struct reduced *reduced, const struct raw_stick *stick, size_t count,
+               struct cut_plan *plan);
+/* What a stick's wood becomes; sets its cutoff. */
+void measure_stick(const struct cut_problem *problem, struct cut_stick *stick, length_t length[CUT_SHARES]);
+
+/* Says why no plan is possible where a piece alone shows it; false: nothing shows. */
+bool report_impossible(struct arena *arena, const struct cut_problem *problem, const struct place *at,
+                       struct diags *diags);
 
 #endif

@@ -75,7 +75,10 @@ static void add_stocks(struct arena *arena, struct cut_problem *problem, const s
             add_by_the_foot(arena, problem, &capacity, price);
         else if (price->length > 0)
             add_stock(arena, problem, &capacity,
-                      (struct cut_stock){.length = price->length, .cost = stick_cost(price), .price = price});
+                      (struct cut_stock){.length = price->actual > 0 ? price->actual : price->length,
+                                         .cost = stick_cost(price),
+                                         .price = price,
+                                         .sold = price->length});
     }
     for (size_t i = 0; i < catalog->shop_count; i++) {
         const struct shop_piece *shop = &catalog->shop[i];
@@ -90,7 +93,7 @@ struct cut_problem *cut_problems_from_takeoff(struct arena *arena, const struct 
                                               const struct catalog *catalog, const struct job *job, size_t *count,
                                               struct diags *diags)
 {
-    (void)diags; /* nothing can be wrong here yet: cut_solve() names what is not for sale */
+    (void)diags; /* nothing can be wrong here: cut_solve() names what is not for sale */
     struct cut_problem *problems = NULL;
     size_t capacity = 0;
     size_t *piece_capacity = arena_array(arena, takeoff->count, sizeof *piece_capacity);
@@ -105,6 +108,9 @@ struct cut_problem *cut_problems_from_takeoff(struct arena *arena, const struct 
     for (size_t i = 0; i < *count; i++) {
         problems[i].kerf = job->facts.kerf.length;
         problems[i].end_trim = job->facts.end_trim.length;
+        problems[i].both_ends = job->facts.trim_both_ends.choice == YES;
+        problems[i].square_both_ends = job->facts.square_both_ends.choice == YES;
+        problems[i].least_cutoff = job->facts.least_cutoff.length;
         add_stocks(arena, &problems[i], catalog);
     }
     return problems;

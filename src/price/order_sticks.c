@@ -48,14 +48,15 @@ static char *lengths_text(struct arena *arena, const struct cut_plan *plan, cons
         int64_t same = 0;
         bool seen = false;
         for (size_t j = 0; j < plan->stick_count; j++) {
-            if (!same_source(plan->stick[j].stock, source) || plan->stick[j].stock->length != stock->length)
+            if (!same_source(plan->stick[j].stock, source) ||
+                cut_sold_length(plan->stick[j].stock) != cut_sold_length(stock))
                 continue;
             seen = seen || j < i;
             same++;
         }
         if (!seen)
             buffer_printf(&text, "%s%" PRId64 " at %s", text.length ? ", " : "", same,
-                          stock_text(arena, stock->length));
+                          stock_text(arena, cut_sold_length(stock)));
     }
     return arena_strdup(arena, buffer_text(&text));
 }
@@ -111,7 +112,7 @@ static void add_by_the_foot(struct arena *arena, struct order *order, const stru
 
 static void add_sticks(struct arena *arena, struct order *order, const struct source *source)
 {
-    char *length = stock_text(arena, source->stock->length);
+    char *length = stock_text(arena, cut_sold_length(source->stock));
     const struct shop_piece *shop = source->stock->shop;
     const char *id = shop ? arena_printf(arena, "%s/shop", length) : length;
     struct order_line *line = add_source(

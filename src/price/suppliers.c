@@ -64,7 +64,7 @@ static bool plan_cuts(const struct buying *buying, const struct catalog *view, s
         struct cut_plan *plan = cut_solve(arena, &problem[i], NULL, diags);
         if (!plan || diag_has_stop(diags))
             continue;
-        const char *wrong = cut_verify(&problem[i], plan);
+        const char *wrong = cut_verify(arena, &problem[i], plan);
         if (wrong) {
             buying->run->internal_failure = true;
             buying->run->failure = arena_printf(arena, "cut plan of '%s': %s", problem[i].member, wrong);
@@ -177,6 +177,8 @@ bool buy_job(struct arena *arena, struct run *run, struct diags *diags)
         return false;
     if (!buy_from(&buying, best.closed, &best, diags)) /* once more, with its messages */
         return false;
+    for (size_t i = 0; i < best.plan_count; i++)
+        cut_compare(arena, best.plans[i]);
     run->plans = best.plans;
     run->plan_count = best.plan_count;
     run->order = best.order;

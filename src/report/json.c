@@ -79,7 +79,7 @@ static char *two_blanks(struct arena *arena, const char *text)
     return out.text;
 }
 
-static char *print_object(struct json *json, cJSON *root)
+char *json_print(struct json *json, cJSON *root)
 {
     char *printed = json->failed ? NULL : cJSON_Print(root);
     char *text = printed ? two_blanks(json->arena, printed) : NULL;
@@ -100,7 +100,22 @@ char *report_json(struct arena *arena, const struct report *report)
         add_run(&json, root, report, report->outcome->run);
     const char *caution = caution_text();
     json_texts(&json, root, "cautions", &caution, 1);
-    char *text = print_object(&json, root);
+    char *text = json_print(&json, root);
+    cJSON_Delete(root);
+    return text;
+}
+
+char *report_list_json(struct arena *arena, const struct cuts_report *report)
+{
+    struct json json = {.arena = arena};
+    cJSON *root = cJSON_CreateObject();
+    if (!root)
+        return NULL;
+    json_text(&json, root, "format", "sawbill 1");
+    add_messages(&json, root, report->diags);
+    if (report->plan_count > 0)
+        json_cuts(&json, root, report->plan, report->plan_count);
+    char *text = json_print(&json, root);
     cJSON_Delete(root);
     return text;
 }

@@ -1,4 +1,4 @@
-/* The counted and priced parts of the JSON object: takeoff, cuts, order, estimate, bid, compare. */
+/* The counted and priced parts of the JSON object: takeoff, order, estimate, bid, compare. */
 #include "json_parts.h"
 
 #include <math.h>
@@ -64,44 +64,6 @@ void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff)
     cJSON *raising = json_array(json, root, "raising");
     for (size_t i = 0; i < takeoff->raising_count; i++)
         add_raising(json, raising, &takeoff->raising[i]);
-}
-
-static void add_stick(struct json *json, cJSON *list, const struct cut_stick *stick)
-{
-    cJSON *row = json_object(json, list, NULL);
-    json_length(json, row, "stock", stick->stock->length);
-    json_text(json, row, "from", stick->stock->price ? stick->stock->price->supplier : "shop stock");
-    json_money(json, row, "cost", stick->stock->cost);
-    cJSON *pieces = json_array(json, row, "pieces");
-    for (size_t i = 0; i < stick->part_count; i++) {
-        cJSON *piece = json_object(json, pieces, NULL);
-        json_text(json, piece, "label", stick->part[i].label);
-        json_length(json, piece, "length", stick->part[i].length);
-    }
-    json_length(json, row, "cutoff", stick->left);
-}
-
-static void add_plan(struct json *json, cJSON *list, const struct cut_plan *plan)
-{
-    cJSON *row = json_object(json, list, NULL);
-    json_text(json, row, "member", plan->problem->member);
-    json_money(json, row, "cost", plan->cost);
-    json_money(json, row, "bound", plan->bound);
-    json_text(json, row, "verdict", plan->verdict);
-    json_length(json, row, "kerf", plan->problem->kerf);
-    json_length(json, row, "end_trim", plan->problem->end_trim);
-    json_length(json, row, "net", plan->net);
-    json_length(json, row, "bought", plan->bought);
-    cJSON *sticks = json_array(json, row, "sticks");
-    for (size_t i = 0; i < plan->stick_count; i++)
-        add_stick(json, sticks, &plan->stick[i]);
-}
-
-void json_cuts(struct json *json, cJSON *root, struct cut_plan *const *plan, size_t count)
-{
-    cJSON *list = json_array(json, root, "cuts");
-    for (size_t i = 0; i < count; i++)
-        add_plan(json, list, plan[i]);
 }
 
 static void add_order_line(struct json *json, cJSON *list, const struct order_line *line)

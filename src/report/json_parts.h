@@ -38,10 +38,13 @@ void json_loads(struct json *json, cJSON *parent, const char *unit, const struct
 void json_design(struct json *json, cJSON *root, const struct design *design);
 /* json_money.c */
 void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff);
-void json_cuts(struct json *json, cJSON *root, struct cut_plan *const *plan, size_t count);
 void json_order(struct json *json, cJSON *root, const struct run *run);
 void json_estimate(struct json *json, cJSON *root, const struct estimate *estimate);
 void json_bid(struct json *json, cJSON *root, const struct report *report, const struct estimate *estimate);
 void json_compare(struct json *json, cJSON *root, const struct outcome *outcome);
+/* json_cuts.c */
+void json_cuts(struct json *json, cJSON *root, struct cut_plan *const *plan, size_t count);
+/* The object as text with an indent of two blanks, and a newline; NULL when memory ran out. */
+char *json_print(struct json *json, cJSON *root);
 
 #endif

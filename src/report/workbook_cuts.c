@@ -1,6 +1,8 @@
 /* Cuts: which sticks to buy and how to cut them; and whether prices changed since that was decided. */
 #include "workbook.h"
 
+#include "cutoffs.h"
+
 #include "sawbill/text.h"
 
 enum { C_MEMBER, C_STICKS, C_STOCK, C_FEET, C_FROM, C_CUT, C_LEFT, C_COST, C_NOW, C_COLUMNS };
@@ -65,8 +67,8 @@ static void add_stick(struct workbook *w, int row, const struct cut_plan *plan, 
     const struct cut_stock *stock = stick->stock;
     page_text(page, row, C_MEMBER, LOOK_TEXT, plan->problem->member);
     page_number(page, row, C_STICKS, LOOK_NUMBER, count);
-    page_text(page, row, C_STOCK, LOOK_TEXT, stock_length(w->arena, stock->length));
-    page_number(page, row, C_FEET, LOOK_NUMBER, length_feet(stock->length));
+    page_text(page, row, C_STOCK, LOOK_TEXT, stock_length(w->arena, cut_sold_length(stock)));
+    page_number(page, row, C_FEET, LOOK_NUMBER, length_feet(cut_sold_length(stock)));
     page_text(page, row, C_FROM, LOOK_TEXT, stock->shop ? "own shop" : or_dash(stock->price->supplier));
     page_text(page, row, C_CUT, LOOK_WRAP, pieces_text(w->arena, stick));
     page_text(page, row, C_LEFT, LOOK_TEXT, stick->left ? length_tape(w->arena, stick->left) : "none");
@@ -90,7 +92,7 @@ static void add_comparison(struct workbook *w, struct buffer *sum, enum input_ki
 }
 
 /* The prices of the plan's own sticks against those that it was made with. */
-static const char *any_changed(struct workbook *w, const struct cut_plan *plan)
+static const char *own_changed(struct workbook *w, const struct cut_plan *plan)
 {
     struct buffer sum = {.arena = w->arena};
     for (size_t i = 0; i < plan->stick_count; i++) {
@@ -108,14 +110,70 @@ static const char *any_changed(struct workbook *w, const struct cut_plan *plan)
     return buffer_text(&sum);
 }
 
+/* Inputs that decide from whom to buy: with them the cheapest set of suppliers may change, and their lumber with it. */
+static bool is_of_buying(enum input_kind kind)
+{
+    return kind == INPUT_PRICE || kind == INPUT_CUT_CHARGE || kind == INPUT_SHOP || kind == INPUT_DELIVERY ||
+           kind == INPUT_SUPPLIER_TAX || kind == INPUT_TAX;
+}
+
+/* How many of them changed, as a formula's part: a SUMPRODUCT for each run of rows. */
+static const char *buying_changed(struct workbook *w)
+{
+    struct buffer sum = {.arena = w->arena};
+    for (size_t i = 0, last; i < w->input_count; i = last + 1) {
+        last = i;
+        if (!is_of_buying(w->input[i].kind))
+            continue;
+        while (last + 1 < w->input_count && is_of_buying(w->input[last + 1].kind))
+            last++;
+        int from = w->input[i].row, to = w->input[last].row;
+        buffer_printf(&sum, "%sSUMPRODUCT((%s<>%s)*1)", sum.length ? "+" : "",
+                      book_range(w->prices, from, PRICES_VALUE, to, PRICES_VALUE),
+                      book_range(w->prices, from, PRICES_WAS, to, PRICES_WAS));
+    }
+    return buffer_text(&sum);
+}
+
+/* "net 116 ft $53.95, kerf .. ": at the prices of the run. */
+static const char *shares_text(struct arena *a, const struct cut_plan *plan)
+{
+    static const char *const name[CUT_SHARES] = {"net", "kerf", "end trim", "cutoffs to keep", "waste"};
+    const struct cut_shares shares = cut_shares(plan);
+    struct buffer text = {.arena = a};
+    buffer_printf(&text, "bought %s", length_tape(a, plan->bought));
+    for (int i = 0; i < CUT_SHARES; i++)
+        buffer_printf(&text, "%s %s %s (%s)", i ? "," : ":", name[i], length_tape(a, shares.length[i]),
+                      money_show(a, money_round(shares.money[i])));
+    return buffer_text(&text);
+}
+
+static const char *others_text(struct arena *a, const struct cut_others *others)
+{
+    struct buffer text = {.arena = a};
+    if (others->has_first_fit)
+        buffer_printf(&text, "first fit, longest piece first, would have cost %s at the best, out of %s",
+                      money_show(a, others->first_fit), length_tape(a, cut_sold_length(others->first_fit_stock)));
+    for (size_t i = 0, shown = 0; i < others->single_count; i++) {
+        const struct cut_single *single = &others->single[i];
+        if (!single->possible)
+            continue;
+        const char *before = shown++ ? ", " : text.length ? "; one length alone: " : "one length alone: ";
+        buffer_printf(&text, "%s%s %s%s", before, length_tape(a, cut_sold_length(single->stock)),
+                      money_show(a, single->cost), single->proved ? "" : " or less");
+    }
+    return buffer_text(&text);
+}
+
 static const char *summary(struct arena *a, const struct cut_plan *plan)
 {
-    return arena_printf(
-        a,
-        "%s: bought %s, cut to %s; kerf %s, end trim %s, cutoffs %s. No plan can cost less than %s at the "
-        "prices of this run",
-        plan->verdict, length_tape(a, plan->bought), length_tape(a, plan->net), length_tape(a, plan->kerf_lost),
-        length_tape(a, plan->trim_lost), length_tape(a, plan->left), money_show(a, plan->bound));
+    struct buffer text = {.arena = a};
+    buffer_printf(&text, "%s. At the prices of this run no plan can cost less than %s; %s. Cutoffs to keep: %s",
+                  verdict_text(a, plan), money_show(a, plan->bound), shares_text(a, plan), cutoffs_text(a, plan));
+    const char *others = plan->others ? others_text(a, plan->others) : "";
+    if (*others)
+        buffer_printf(&text, ". Else: %s", others);
+    return buffer_text(&text);
 }
 
 static int add_plan(struct workbook *w, int row, const struct cut_plan *plan)
@@ -134,8 +192,9 @@ static int add_plan(struct workbook *w, int row, const struct cut_plan *plan)
         return row + 1;
     page_formula(page, row, C_COST, LOOK_SUM_MONEY, money_dollars(plan->cost), "=SUM(%s:%s)",
                  cell_name(a, first, C_COST), cell_name(a, row - 1, C_COST));
-    page_formula_text(page, row, C_NOW, LOOK_SUM_TEXT, "as planned", "=IF(%s>0,\"run again\",\"as planned\")",
-                      any_changed(w, plan));
+    bool choice = w->report->catalog && w->report->catalog->supplier_count > 1;
+    const char *changed = choice ? buying_changed(w) : own_changed(w, plan);
+    page_formula_text(page, row, C_NOW, LOOK_SUM_TEXT, "as planned", "=IF(%s>0,\"run again\",\"as planned\")", changed);
     return row + 1;
 }
 
@@ -144,8 +203,10 @@ void build_cuts(struct workbook *w)
     struct page *page = w->sticks;
     page_widths(page, HEADS, C_COLUMNS);
     page_title(w, page, w->budget ? "Cuts (BUDGET: do not cut by it)" : "Cuts");
-    page_text(page, 2, 0, LOOK_UNDER_TITLE,
-              "A ply is one piece between supports. Where a price of the plan changed, the sheet says 'run again'.");
+    page_text(
+        page, 2, 0, LOOK_UNDER_TITLE,
+        "A ply is one piece between supports. Longest piece first, trim off the worse end. Where a change could alter "
+        "the plan, the sheet says 'run again'.");
     page_heads(page, HEAD_ROW, HEADS, C_COLUMNS);
     int row = FIRST_ROW;
     for (size_t i = 0; i < w->run->plan_count; i++)

@@ -290,6 +290,15 @@ static void test_prices(void **state)
            "prices.csv:7:3: stop[C004]: 'E' is sold by 'lb' here and by 'each' at line 6; one item has one unit\n");
 }
 
+static void test_actual_length(void **state)
+{
+    expect(state, "prices.csv",
+           "item,unit,length,actual length,increment,least,most,pack,price,supplier,date\n"
+           "A,each,8 ft,96-1/2 in,,,,,8,Yard,2026-10-05\n"
+           "B,ft,,96-1/2 in,2 ft,8 ft,40 ft,,8,Yard,2026-10-05\n",
+           "prices.csv:3:7: stop[C002]: 'actual length' is of what is sold by the piece; give its 'length'\n");
+}
+
 static void test_cell_count(void **state)
 {
     expect(state, "trades.csv", "trade,wage,burden\ncarpenter,34\nhelper,1,234.00,32 %\n",
@@ -326,9 +335,19 @@ static void test_garbage(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(test_small_set_is_good),  TEST(test_files),  TEST(test_columns),     TEST(test_cells),
-        TEST(test_spreadsheet_damage), TEST(test_words),  TEST(test_given_twice), TEST(test_references),
-        TEST(test_assemblies),         TEST(test_prices), TEST(test_cell_count),  TEST(test_garbage),
+        TEST(test_small_set_is_good),
+        TEST(test_files),
+        TEST(test_columns),
+        TEST(test_cells),
+        TEST(test_spreadsheet_damage),
+        TEST(test_words),
+        TEST(test_given_twice),
+        TEST(test_references),
+        TEST(test_assemblies),
+        TEST(test_prices),
+        TEST(test_actual_length),
+        TEST(test_cell_count),
+        TEST(test_garbage),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

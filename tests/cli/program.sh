@@ -36,6 +36,11 @@ expect 2 'workbook to standard output' "$program" bid parlor.ini -o -
 expect 2 'workbook without a name' "$program" bid parlor.ini -o ''
 expect 2 'client to standard output' "$program" bid parlor.ini --client -
 expect 2 'one file for two' "$program" bid parlor.ini -o a.xlsx --client a.xlsx
+expect 2 'list options without a list' "$program" cuts parlor.ini --kerf 1/8in;  holds err '--stock' 'list options without a list'
+expect 2 'options of cuts elsewhere' "$program" check --certificate c.json parlor.ini
+expect 2 'a kerf without a unit' "$program" cuts p.csv --stock s.csv --kerf 1/8;  holds err '--kerf takes a length' 'a kerf without a unit'
+expect 2 'a trim below nothing' "$program" cuts p.csv --stock s.csv --trim -1in
+expect 2 'no number of seconds' "$program" cuts p.csv --stock s.csv --seconds soon
 expect 0 'help' "$program" --help;                             holds out 'exit status' 'help'
 expect 0 'version' "$program" --version;                       holds out 'sawbill 0' 'version'
 
@@ -49,6 +54,23 @@ for job in parlor attic two-beams; do
         $python -c 'import json,sys; json.load(open(sys.argv[1]))' "$work/out" || fail "$command --json $job: not JSON"
     done
 done
+
+# A job's cut plan: certificate and shop stock, which is the next job's.
+expect 0 'files of cuts' "$program" cuts parlor.ini --certificate c.json --shop-stock shop.csv
+$python "$source/tests/cli/check_cuts.py" c.json >"$work/out" 2>"$work/err"; is $? 0 'the certificate of parlor'
+holds out 'proved optimal' 'the certificate of parlor'
+sed 's/^catalogs *=.*/&\nshop stock = shop.csv/' parlor.ini >next.ini
+expect 0 'the next job reads the shop stock' "$program" check next.ini
+
+# Bare lists: standard input, files that are not there or cannot be written, a limit of time.
+printf 'label,length,count\na,5 ft,3\nb,3 ft,3\n' >p.csv
+printf 'length,price,supply,trim\n8 ft,4.27,,\n12 ft,6.40,,\n' >s.csv
+expect 0 'a list' "$program" cuts p.csv --stock s.csv --trim 0 --kerf 0;  holds out 'proved optimal' 'a list'
+"$program" cuts - --stock s.csv --trim 0 --kerf 0 <p.csv 2>"$work/err" | cmp -s - "$work/out"; is $? 0 'a list on standard input'
+expect 0 'a list with a limit' "$program" cuts p.csv --stock s.csv --seconds 5
+expect 4 'no such list' "$program" cuts nowhere.csv --stock s.csv;        holds err 'nowhere.csv' 'no such list'
+expect 4 'no such stock' "$program" cuts p.csv --stock nowhere.csv;       holds err 'nowhere.csv' 'no such stock'
+expect 4 'no folder for the certificate' "$program" cuts p.csv --stock s.csv --certificate nowhere/c.json
 
 # The jobs that are counted by hand.
 mkdir -p "$work/tests/takeoff"

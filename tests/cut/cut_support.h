@@ -29,7 +29,7 @@ static inline struct cut_plan *solve(struct arena *arena, const struct cut_probl
 {
     struct diags diags = {.arena = arena};
     struct cut_plan *plan = cut_solve(arena, problem, NULL, &diags);
-    const char *fault = cut_verify(problem, plan);
+    const char *fault = cut_verify(arena, problem, plan);
     if (fault)
         print_error("verifier: %s\n", fault);
     assert_null(fault);

@@ -99,11 +99,43 @@ static void by_the_foot(void **state)
     assert_true(problem->stock[problem->stock_count - 1].length <= FEET(20));
 }
 
+/* A stick sold as 8 ft is 96-3/8 in; the job's rules of trim, square ends and cutoffs come along. */
+static void actual_lengths_and_rules_of_the_job(void **state)
+{
+    struct takeoff_line line[] = {pieces("stud", "shore A", "STUD", 2, INCHES(47.75), 5)};
+    const struct takeoff takeoff = {.line = line, .count = 1};
+    struct price price = {
+        .item = "STUD", .length = FEET(8), .actual = INCHES(96.375), .pack = DECIMAL_ONE, .price = CENTS(310)};
+    const struct catalog catalog = {.prices = &price, .price_count = 1};
+    struct job job = {.facts = {.kerf = {INCHES(0.125), NULL},
+                                .end_trim = {INCHES(0.25), NULL},
+                                .trim_both_ends = {.choice = YES},
+                                .least_cutoff = {FEET(2), NULL}}};
+    struct diags diags = {.arena = *state};
+    size_t count = 0;
+    struct cut_problem *problem = cut_problems_from_takeoff(*state, &takeoff, &catalog, &job, &count, &diags);
+    assert_int_equal(problem->least_cutoff, FEET(2));
+    assert_int_equal(cut_sold_length(&problem->stock[0]), FEET(8));
+    /* 96-3/8 - 2 x 1/4 = 95-7/8 = 47-3/4 + 1/8 + 47-3/4 + 1/8 + 1/8 */
+    assert_int_equal(cut_usable_length(problem, &problem->stock[0]), INCHES(95.875));
+    struct cut_plan *plan = solve(*state, problem);
+    assert_int_equal(plan->stick_count, 1);
+    assert_int_equal(plan->left, INCHES(0.125));
+    /* squared, two pieces and two cuts are 95-3/4: they fit; of 47-7/8 they are 96 */
+    job.facts.square_both_ends.choice = YES;
+    problem = cut_problems_from_takeoff(*state, &takeoff, &catalog, &job, &count, &diags);
+    assert_int_equal(solve(*state, problem)->stick_count, 1);
+    line[0].length += LENGTH_INCH / 8;
+    problem = cut_problems_from_takeoff(*state, &takeoff, &catalog, &job, &count, &diags);
+    assert_int_equal(solve(*state, problem)->stick_count, 2);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(members_become_problems, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(by_the_foot, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(actual_lengths_and_rules_of_the_job, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

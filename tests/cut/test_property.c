@@ -38,7 +38,9 @@ static void make(uint64_t *seed, struct instance *instance)
                                                 .cost = CENTS(own ? draw(seed, 0, 30) : draw(seed, 10, 100)),
                                                 .supply = own ? draw(seed, 1, MOST_SUPPLY) : 0,
                                                 .price = own ? NULL : &bought,
-                                                .shop = own ? &owned : NULL};
+                                                .shop = own ? &owned : NULL,
+                                                .has_trim = draw(seed, 0, 4) == 0,
+                                                .trim = draw(seed, 0, 3) * (LENGTH_INCH / 8)};
     }
     instance->problem = (struct cut_problem){.member = "X",
                                              .piece = instance->piece,
@@ -46,18 +48,24 @@ static void make(uint64_t *seed, struct instance *instance)
                                              .stock = instance->stock,
                                              .stock_count = (size_t)stocks,
                                              .kerf = draw(seed, 0, 2) * (LENGTH_INCH / 8),
-                                             .end_trim = draw(seed, 0, 2) * (LENGTH_INCH / 4)};
+                                             .end_trim = draw(seed, 0, 2) * (LENGTH_INCH / 4),
+                                             .both_ends = draw(seed, 0, 3) == 0,
+                                             .square_both_ends = draw(seed, 0, 3) == 0,
+                                             .least_cutoff = draw(seed, 0, 8) * LENGTH_INCH};
 }
 
 static bool fits(const struct cut_problem *problem, unsigned set, const struct cut_stock *stock)
 {
-    length_t need = stock->price ? problem->end_trim : 0;
+    length_t trim = stock->has_trim ? stock->trim : stock->price ? problem->end_trim : 0;
+    length_t need = problem->both_ends ? trim + trim : trim;
     int count = 0;
     for (size_t i = 0; i < problem->piece_count; i++)
         if (set >> i & 1U) {
             need += problem->piece[i].length + (count > 0 ? problem->kerf : 0);
             count++;
         }
+    if (problem->square_both_ends)
+        need += problem->kerf;
     return need <= stock->length;
 }
 
@@ -127,31 +135,119 @@ static void plans_and_bounds_enclose_the_optimum(void **state)
     print_message("%d instances: %d infeasible, %d optimal, %d proved\n", INSTANCES, infeasible, optimal, proved);
     assert_true(infeasible > 0 && infeasible < INSTANCES / 2);
     assert_true(optimal == INSTANCES - infeasible); /* so few pieces are searched to the end */
+    assert_true(proved == optimal);
 }
 
-/* The order in which pieces and stocks are listed changes no cost. */
-static void order_does_not_matter(void **state)
+static money_t cost_of(struct arena *arena, const struct cut_problem *problem)
+{
+    struct cut_plan *plan = solve(arena, problem);
+    return strcmp(plan->verdict, "infeasible") == 0 ? NEVER : plan->cost;
+}
+
+static void reverse(struct cut_problem *problem)
+{
+    for (size_t k = 0; k < problem->piece_count / 2; k++) {
+        struct cut_piece keep = problem->piece[k];
+        problem->piece[k] = problem->piece[problem->piece_count - 1 - k];
+        problem->piece[problem->piece_count - 1 - k] = keep;
+    }
+    for (size_t k = 0; k < problem->stock_count / 2; k++) {
+        struct cut_stock keep = problem->stock[k];
+        problem->stock[k] = problem->stock[problem->stock_count - 1 - k];
+        problem->stock[problem->stock_count - 1 - k] = keep;
+    }
+}
+
+/* Both lengths and prices in steps half as fine: the same plan in other words. */
+static void double_all(struct cut_problem *problem)
+{
+    for (size_t i = 0; i < problem->piece_count; i++)
+        problem->piece[i].length *= 2;
+    for (size_t i = 0; i < problem->stock_count; i++) {
+        problem->stock[i].length *= 2;
+        problem->stock[i].trim *= 2;
+    }
+    problem->kerf *= 2;
+    problem->end_trim *= 2;
+    problem->least_cutoff *= 2;
+}
+
+static void double_prices(struct cut_problem *problem)
+{
+    for (size_t i = 0; i < problem->stock_count; i++)
+        problem->stock[i].cost *= 2;
+}
+
+/* What must not change a cost, and what may change it one way only.  Every plan is verified on the way. */
+static void changes_do_what_they_must(void **state)
 {
     uint64_t seed = 777;
-    for (int i = 0; i < 500; i++) {
+    (void)state;
+    for (int i = 0; i < 2000; i++) {
+        struct arena *arena = arena_new(0, support_out_of_memory, NULL);
         struct instance instance;
         make(&seed, &instance);
         struct cut_problem *problem = &instance.problem;
-        struct cut_plan *first = solve(*state, problem);
-        for (size_t k = 0; k < problem->piece_count / 2; k++) {
-            struct cut_piece keep = problem->piece[k];
-            problem->piece[k] = problem->piece[problem->piece_count - 1 - k];
-            problem->piece[problem->piece_count - 1 - k] = keep;
-        }
-        for (size_t k = 0; k < problem->stock_count / 2; k++) {
-            struct cut_stock keep = problem->stock[k];
-            problem->stock[k] = problem->stock[problem->stock_count - 1 - k];
-            problem->stock[problem->stock_count - 1 - k] = keep;
-        }
-        struct cut_plan *second = solve(*state, problem);
-        assert_int_equal(first->cost, second->cost);
-        assert_int_equal(first->stick_count, second->stick_count);
+        money_t cost = cost_of(arena, problem);
+        reverse(problem);
+        assert_int_equal(cost_of(arena, problem), cost);
+        double_all(problem);
+        assert_int_equal(cost_of(arena, problem), cost);
+        double_prices(problem);
+        assert_int_equal(cost_of(arena, problem), cost == NEVER ? NEVER : 2 * cost);
+        struct cut_stock more[MOST_STOCKS + 1];
+        memcpy(more, problem->stock, problem->stock_count * sizeof *more);
+        more[problem->stock_count] = (struct cut_stock){
+            .length = draw(&seed, 30, 100) * (LENGTH_INCH / 2), .cost = CENTS(draw(&seed, 5, 200)), .price = &bought};
+        struct cut_problem richer = *problem;
+        richer.stock = more;
+        richer.stock_count++;
+        assert_true(cost_of(arena, &richer) <= cost_of(arena, problem));
+        problem->piece[0].count++;
+        assert_true(cost_of(arena, problem) >= (cost == NEVER ? NEVER : 2 * cost));
+        arena_free(arena);
     }
+}
+
+/* Two pieces that may be joined over supports: as every way by hand, each a problem without joints. */
+static void joints_are_chosen_well(void **state)
+{
+    uint64_t seed = 31415;
+    int joined = 0;
+    (void)state;
+    for (int i = 0; i < 1000; i++) {
+        struct arena *arena = arena_new(0, support_out_of_memory, NULL);
+        struct instance instance;
+        make(&seed, &instance);
+        struct cut_problem *problem = &instance.problem;
+        problem->piece[0].length = draw(&seed, 40, 120) * (LENGTH_INCH / 4);
+        const length_t at[] = {problem->piece[0].length / 3, problem->piece[0].length / 2};
+        const struct cut_joints joints = {0, at, 2};
+        money_t least = NEVER;
+        for (unsigned mask = 0; mask < 4; mask++) {
+            struct cut_piece piece[MOST_PIECES + 2];
+            struct cut_problem way = *problem;
+            way.piece = piece;
+            memcpy(piece, problem->piece, problem->piece_count * sizeof *piece);
+            length_t from = 0;
+            for (unsigned k = 0; k < 2; k++) {
+                if (!(mask >> k & 1U))
+                    continue;
+                piece[way.piece_count++] = (struct cut_piece){"part", at[k] - from, 1};
+                from = at[k];
+            }
+            piece[0].length -= from;
+            money_t cost = cost_of(arena, &way);
+            least = cost < least ? cost : least;
+        }
+        problem->joints = &joints;
+        problem->joints_count = 1;
+        assert_int_equal(cost_of(arena, problem), least);
+        joined += least != NEVER && solve(arena, problem)->joined[0] != 0;
+        arena_free(arena);
+    }
+    print_message("joined in %d of 1000\n", joined);
+    assert_true(joined > 50);
 }
 
 /* Problems too large to search: every plan is verified, the bound holds, twice the same plan. */
@@ -185,7 +281,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(plans_and_bounds_enclose_the_optimum),
-        cmocka_unit_test_setup_teardown(order_does_not_matter, support_setup, support_teardown),
+        cmocka_unit_test(changes_do_what_they_must),
+        cmocka_unit_test(joints_are_chosen_well),
         cmocka_unit_test_setup_teardown(larger_problems_hold, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

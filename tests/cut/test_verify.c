@@ -124,6 +124,67 @@ static void other_problem(struct cut_plan *plan)
     plan->problem = &copy;
 }
 
+static void shorter_first(struct cut_plan *plan)
+{
+    struct cut_part keep = plan->stick[0].part[1];
+    plan->stick[0].part[1] = plan->stick[0].part[0];
+    plan->stick[0].part[0] = keep;
+}
+static void more_kept(struct cut_plan *plan)
+{
+    plan->kept += 1;
+}
+/* 2 x 500 for three pieces of 5 ft, one of them in the own stick: the plan is proved by its values alone. */
+static void higher_value(struct cut_plan *plan)
+{
+    plan->proof[0].value[0].value *= 2;
+}
+static void negative_value(struct cut_plan *plan)
+{
+    plan->proof[0].value[0].value = -1;
+}
+static void lower_value(struct cut_plan *plan)
+{
+    for (size_t i = 0; i < plan->proof[0].value_count; i++)
+        plan->proof[0].value[i].value = 0;
+}
+static void foreign_value(struct cut_plan *plan)
+{
+    plan->proof[0].value[0].length += 1;
+}
+static void extra_of_endless(struct cut_plan *plan)
+{
+    plan->proof[0].extra[0] = 1;
+}
+static void negative_extra(struct cut_plan *plan)
+{
+    plan->proof[0].extra[2] = -1;
+}
+static void higher_proof(struct cut_plan *plan)
+{
+    plan->proof[0].bound += 1;
+}
+static void no_proof(struct cut_plan *plan)
+{
+    plan->proof_count = 0;
+}
+static void two_proofs(struct cut_plan *plan)
+{
+    static struct cut_proof proofs[2];
+    proofs[0] = proofs[1] = plan->proof[0];
+    plan->proof = proofs;
+    plan->proof_count = 2;
+}
+static void false_search(struct cut_plan *plan)
+{
+    plan->searched = true;
+}
+static void low_bound(struct cut_plan *plan)
+{
+    plan->bound -= 1;
+    plan->verdict = "best found";
+}
+
 static const struct {
     void (*tamper)(struct cut_plan *plan);
     const char *want;
@@ -151,6 +212,19 @@ static const struct {
     {less_trim, "the lengths do not add up"},
     {false_despair, "an infeasible plan that buys something"},
     {other_problem, "the plan is of another problem"},
+    {shorter_first, "a longer piece is cut after a shorter one"},
+    {more_kept, "the lengths do not add up"},
+    {higher_value, "a stick may hold more than the proof says"},
+    {negative_value, "the proof has a value below nothing"},
+    {lower_value, "the bound does not follow from the proof"},
+    {foreign_value, "the proof speaks of a length that nobody wants"},
+    {extra_of_endless, "the proof allows extra where it may not"},
+    {negative_extra, "the proof allows extra where it may not"},
+    {higher_proof, "the bound does not follow from the proof"},
+    {no_proof, "the plan does not say rightly whether a search raised its bound"},
+    {two_proofs, "the proof has more ways than there are"},
+    {false_search, "the plan does not say rightly whether a search raised its bound"},
+    {low_bound, "the bound is below what the proof says"},
 };
 
 static void every_tampering_is_seen(void **state)
@@ -159,8 +233,9 @@ static void every_tampering_is_seen(void **state)
         struct cut_plan *plan = solve(*state, &problem);
         assert_int_equal(plan->stick_count, 3);
         assert_int_equal(plan->cost, CENTS(1000));
+        assert_false(plan->searched);
         cases[i].tamper(plan);
-        const char *got = cut_verify(&problem, plan);
+        const char *got = cut_verify(*state, &problem, plan);
         if (!got || strcmp(got, cases[i].want) != 0)
             print_error("case %zu\n", i);
         assert_non_null(got);
@@ -176,7 +251,7 @@ static void equal_labels_are_counted_together(void **state)
     twin.piece = twins;
     struct cut_plan *plan = solve(*state, &twin);
     twins[1].count = 1;
-    assert_string_equal(cut_verify(&twin, plan), "a piece is cut too often");
+    assert_string_equal(cut_verify(*state, &twin, plan), "a piece is cut too often");
 }
 
 int main(void)

@@ -1,6 +1,6 @@
 #!/bin/sh
 # The workbooks of the sample jobs, written by the program.
-# usage: workbook.sh files|recalc|change PROGRAM REPRICE VARIANTS SOURCE_DIR FOLDER PYTHON
+# usage: workbook.sh files|recalc|change|again PROGRAM REPRICE VARIANTS SOURCE_DIR FOLDER PYTHON
 set -eu
 what=$1 program=$2 reprice=$3 variants=$4 source=$5 folder=$6 python=$7
 PYTHONDONTWRITEBYTECODE=1
@@ -93,6 +93,10 @@ change)
         [ "$name" != parlor ] || how=each
         "$python" "$source/tests/report/change.py" $how "$folder/office" "$reprice" "$job" "$folder/$name.xlsx"
     done
+    ;;
+again)
+    bid "$source/jobs/parlor.ini" "$folder/parlor.xlsx"
+    "$python" "$source/tests/report/again.py" "$folder/office" "$folder/parlor.xlsx"
     ;;
 *)
     fail "unknown test $what"
