@@ -1,4 +1,4 @@
-/* Rules of what loads bring: those that grow along the beam, and those that lift it. */
+/* Rules of what loads bring: those that grow along the beam, lift it or come to nothing. */
 #include "rules.h"
 
 /* A load that grows or falls along the beam says its figure at both ends. */
@@ -36,7 +36,30 @@ static void area_uplift(const struct ruling *ruling)
                     ruling->name);
 }
 
+static bool above_names(const struct beam *beam, size_t wall)
+{
+    for (size_t i = 0; i < beam->above.count; i++)
+        if (beam->above.item[i].kind == KIND_WALL && beam->above.item[i].index == wall)
+            return true;
+    return false;
+}
+
+/* A weight that comes to nothing would leave everything below it too light. */
+static void wall_weight_comes_down(const struct ruling *ruling)
+{
+    const struct wall *wall = ruling->element;
+    const struct job *job = ruling->job;
+    bool stands = wall->on.at != NULL;
+    for (size_t i = 0; i < job->beam_count; i++)
+        stands |= above_names(&job->beams[i], (size_t)(wall - job->walls));
+    if (wall->status.choice == WALL_STAYS && wall->weight.quantity.millionths > 0 && !stands)
+        rule_broken(ruling, wall->weight.at,
+                    "%s stays and weighs, and its weight comes to nothing; write 'on = beam ID', or take 'weight' out",
+                    ruling->name);
+}
+
 static const struct rule rules[] = {
+    {KIND_WALL, DIAG_K017, wall_weight_comes_down},
     {KIND_AREA, DIAG_K013, area_uplift},
     {KIND_LOAD, DIAG_K017, load_tapers},
 };

@@ -18,6 +18,18 @@ static void tapers(void **state)
     CHECK_EDITS(state, edits);
 }
 
+static void weight_of_a_wall(void **state)
+{
+    static const struct edit edits[] = {
+        {"[shore A]\n", "[wall W3]\nstatus = stays\nheight = 8 ft\nweight = 8 psf\n[shore A]\n",
+         "job.ini:95:10: stop[K017]: [wall W3] stays and weighs, and its weight comes to nothing; write 'on = beam "
+         "ID', "
+         "or take 'weight' out\n"},
+        {"[shore A]\n", "[wall W3]\nstatus = stays\nheight = 8 ft\n[shore A]\n", ""},
+    };
+    CHECK_EDITS(state, edits);
+}
+
 #define ASKED                                                                                                          \
     "a beam carries [area roof]: how much does wind lift it beyond 0.6 of its dead load? write 'net uplift = NUMBER "  \
     "psf', 0 is an answer, or 'uplift engineer = NAME, SHEET' who says that there is none\n"
@@ -54,6 +66,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(tapers, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(weight_of_a_wall, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(uplift, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(uplift_answered, support_setup, support_teardown),
     };
