@@ -105,10 +105,12 @@ struct opening_design {
 };
 /* A support between the ends of a beam.  Live loads stand on any set of spans: lb is the most of each source, least_lb
  * the least (negative: it lifts), full_lb with all spans loaded.  Together the most are more than all loads. */
+struct post_design;
 struct inner_design {
     const struct beam_inner *inner;
-    length_t bearing; /* along the beam, its middle at inner->on.at_length */
-    bool spliced;     /* all plies are cut over its middle */
+    const struct post_design *post; /* NULL: a wall plate */
+    length_t bearing;               /* along the beam, its middle at inner->on.at_length */
+    bool spliced;                   /* all plies are cut over its middle */
     struct loads lb, least_lb, full_lb;
     struct loads piece_lb[2]; /* what bears left and right of a splice, each on its half */
 };

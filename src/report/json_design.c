@@ -47,7 +47,7 @@ static void add_inner(struct json *json, cJSON *parent, const struct beam_design
     for (size_t i = 0; i < beam->inner_count; i++) {
         const struct inner_design *inner = &beam->inner[i];
         cJSON *row = json_object(json, list, NULL);
-        json_text(json, row, "post", inner->inner->on.kind == END_POST ? inner->inner->on.ref.id : NULL);
+        json_text(json, row, "post", inner->post ? head_name(json->arena, KIND_POST, &inner->post->post->head) : NULL);
         json_place(json, row, length_inches(inner->inner->on.at_length));
         json_length(json, row, "bearing", inner->bearing);
         json_bool(json, row, "spliced", inner->spliced);

@@ -307,13 +307,22 @@ static struct rest rest_between(struct sizing *s, const struct beam_design *bd, 
         .lb = &inner->lb, .support = support, .kind = inner->inner->on.kind, .along = support->along, .cb = 1};
     if (inner->spliced) {
         rest.along /= 2;
-        rest.why = "half of the support under each piece; Cb 1.0 at its end";
+        rest.why = "half of the support under the heavier piece; Cb 1.0 at its end";
         return rest;
     }
     double half = length_inches(support->along) / 2, at = length_inches(inner->inner->on.at_length);
     rest.cb = wood_cb(length_inches(support->along), fmin(at, length_inches(bd->cut_length) - at) - half);
     rest.why = arena_printf(s->arena, "Cb %s", number_text(s->arena, rest.cb, 3));
     return rest;
+}
+
+/* The more of each load that one of both pieces brings. */
+static struct loads heavier_piece(const struct inner_design *inner)
+{
+    struct loads out = inner->piece_lb[0];
+    for (int source = 0; source < LOAD_SOURCES; source++)
+        out.of[source] = fmax(out.of[source], inner->piece_lb[1].of[source]);
+    return out;
 }
 
 bool inner_bearing_check(struct sizing *s, const struct beam_design *bd, size_t which)
@@ -329,10 +338,10 @@ bool inner_bearing_check(struct sizing *s, const struct beam_design *bd, size_t 
     struct member_checks *checks = checks_new(s, id, member_text(s->arena, bd->member, bd->plies));
     checks_wood(checks, bd->member->values);
     struct rest rest = rest_between(s, bd, which, &support);
-    for (int side = 0; side < (inner->spliced ? 2 : 1); side++) {
-        rest.lb = inner->spliced ? &inner->piece_lb[side] : &inner->lb;
-        check_below(s, bd, &rest, checks);
-    }
+    const struct loads heavier = heavier_piece(inner);
+    if (inner->spliced)
+        rest.lb = &heavier;
+    check_below(s, bd, &rest, checks);
     check_uplift(s, bd, &inner->lb, &inner->least_lb, checks);
     return checks_close(s, checks, place_of(inner->inner->on.at, &bd->beam->head));
 }

@@ -77,7 +77,9 @@ void inner_lay_out(struct sizing *s, struct beam_design *bd)
     for (size_t i = 0; i < bd->inner_count; i++) {
         bd->inner[i] =
             (struct inner_design){.inner = &inners->item[i], .spliced = is_spliced(bd->beam, &inners->item[i])};
-        bd->inner[i].bearing = support_between(s, &inners->item[i]).along;
+        const struct support support = support_between(s, &inners->item[i]);
+        bd->inner[i].bearing = support.along;
+        bd->inner[i].post = support.post;
     }
     write_pieces(s, bd);
 }
@@ -159,6 +161,10 @@ static struct beam_spans part_spans(struct sizing *s, const struct beam_design *
     return out;
 }
 
+/* Of what is no beam, which the places rule out before: nothing holds it. */
+static const struct beam_extremes unsolved = {
+    .shear.value = INFINITY, .sagging.value = INFINITY, .hogging.value = -INFINITY, .down.value = INFINITY};
+
 void inner_extremes(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                     const double factor[LOAD_SOURCES], struct beam_extremes *out)
 {
@@ -168,7 +174,7 @@ void inner_extremes(struct sizing *s, const struct beam_design *bd, const struct
         double zero = inner_place_in(bd, part.first);
         bool solved = spans_envelope(s->arena, &spans, patterned, &envelope);
         for (size_t span = part.first; span < part.last; span++) {
-            out[span] = solved ? envelope.section[span - part.first + 1] : (struct beam_extremes){0};
+            out[span] = solved ? envelope.section[span - part.first + 1] : unsolved;
             out[span].shear.at_in += zero;
             out[span].sagging.at_in += zero;
             out[span].hogging.at_in += zero;
@@ -184,6 +190,8 @@ void inner_at(struct sizing *s, const struct beam_design *bd, const struct beam_
               const double factor[LOAD_SOURCES], const double *place, size_t places, struct beam_at *worst)
 {
     double *from_first = arena_array(s->arena, places, sizeof *from_first);
+    for (size_t i = 0; i < places; i++)
+        worst[i] = (struct beam_at){INFINITY, INFINITY, INFINITY};
     struct beam_at *here = arena_array(s->arena, places, sizeof *here);
     for (struct part part = part_from(bd, 0);; part = part_from(bd, part.last)) {
         struct beam_spans spans = part_spans(s, bd, part, at, factor);

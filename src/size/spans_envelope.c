@@ -98,6 +98,20 @@ static void widen_all(const struct beam_spans *solved, struct beam_envelope *out
     }
 }
 
+/* What lies beyond an end that stands on a support only rests there: it comes and goes with the span beside it, which
+ * leaves every extreme as it is. */
+static void join_ends(const struct beam_spans *spans, struct cut_loads *cut, unsigned *count)
+{
+    size_t first = spans->support[0].at_in == 0 ? 1 : 0, last = spans->supports;
+    if (spans->support[spans->supports - 1].at_in == spans->length_in)
+        last--;
+    for (size_t i = 0; i < cut->count; i++) {
+        size_t section = cut->section[i] < first ? first : cut->section[i];
+        cut->section[i] = (section > last ? last : section) - first;
+    }
+    *count = 1U << (last - first + 1);
+}
+
 struct patterns {
     struct beam_spans spans; /* solved with one pattern after the other */
     struct cut_loads cut;
@@ -119,7 +133,7 @@ static bool patterns_start(struct arena *arena, const struct beam_spans *spans, 
         return false;
     out->cut = cut_all(arena, spans);
     out->load = arena_array(arena, out->cut.count, sizeof *out->load);
-    out->count = 1U << sections;
+    join_ends(spans, &out->cut, &out->count);
     return true;
 }
 

@@ -79,6 +79,21 @@ for job in "$work"/tests/takeoff/hand/*.ini; do
     expect 0 "${job##*/}" "$program" bid "$job" -o "$work/hand.xlsx"
 done
 
+# Two spans: with all of both loaded the supports carry what comes onto the beam.
+"$program" check --json "$work/tests/takeoff/hand/two-spans.ini" >two-spans.out 2>/dev/null
+$python - two-spans.out <<'PY' || fail 'two spans: the supports do not carry the loads'
+import json, sys
+design = json.load(open(sys.argv[1]))["design"]
+beam = design["beams"][0]
+for source in "dead", "live":
+    on = sum(step[source + "_lb"] for step in design["load_path"] if step["to"] == "beam back")
+    under = sum(place[source + "_lb_all_spans"] for place in beam["ends"] + beam["inner_supports"])
+    most = sum(place[source + "_lb"] for place in beam["ends"] + beam["inner_supports"])
+    assert on > 1000 and abs(on - under) < 0.1, (source, on, under)
+    assert most > under + 100 if source == "live" else abs(most - under) < 0.1, (source, most, under)
+assert [place["post"] for place in beam["inner_supports"]] == ["post P2"]
+PY
+
 # The same bytes: two runs, two spellings, standard input.
 cp parlor.xlsx first.xlsx
 for job in parlor attic two-beams; do

@@ -179,6 +179,8 @@ static void uplift(void **state)
     assert_true(isinf(held->ratio));
     assert_string_equal(held->combination, "D+L");
     assert_null(made_find(&made, "beam B1, end 2", "held down"));
+    /* over the post the lower edge is as free as the longer span, on the side of the short one, too */
+    assert_non_null(strstr(made_check(&made, beam, "bending over supports, span 1")->note, "(lu 12' 0\""));
     assert_false(bd->passes);
 
     two_spans(&made, *state, "188-1/2 in", "post P3 at 49-3/4 in, wall across");
