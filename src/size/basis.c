@@ -136,8 +136,6 @@ static void list_unchecked(struct sizing *s, const struct beam_design *bd)
                                       "not checked: the fasteners between the plies of %s: the job names none that "
                                       "fasteners.csv has",
                                       name));
-    if (bd->inner_count > 0)
-        unchecked_add(s, arena_printf(s->arena, "not checked: %s held against rolling over its inner supports", name));
 }
 
 static void list_walls(struct sizing *s)

@@ -9,16 +9,19 @@ static const double hung_within_in = 24;
  */
 static const double depth_slack_in = 0.5;
 
-static bool joists_near(const struct beam_design *bd, int side, int end)
+static bool joists_near(const struct beam_design *bd, int side, double place_in)
 {
     const struct joist_design *jd = bd->side[side];
-    double wood = length_inches(bd->cut_length);
-    for (size_t i = 0; jd && i < jd->brace_count; i++) {
-        double at = length_inches(jd->brace[i]);
-        if ((end ? wood - at : at) <= hung_within_in)
+    for (size_t i = 0; jd && i < jd->brace_count; i++)
+        if (fabs(length_inches(jd->brace[i]) - place_in) <= hung_within_in)
             return true;
-    }
     return false;
+}
+
+static bool joists_hold(const struct beam_design *bd, double place_in)
+{
+    bool hung = bd->beam->set.choice != SET_UPSET && bd->beam->set.choice != SET_DROPPED;
+    return hung && joists_near(bd, 0, place_in) && joists_near(bd, 1, place_in);
 }
 
 /* 4.4.1.2: no deeper than twice as wide needs no support. */
@@ -40,8 +43,7 @@ static const char *held_by(const struct beam_design *bd, int end)
         return "its hanger";
     if (is_squat(bd))
         return "its breadth: no deeper than twice its width (4.4.1.2)";
-    if (beam->set.choice != SET_UPSET && beam->set.choice != SET_DROPPED && joists_near(bd, 0, end) &&
-        joists_near(bd, 1, end))
+    if (joists_hold(bd, end ? length_inches(bd->cut_length) : 0))
         return "joists hung on both faces within 24 in of it";
     return NULL;
 }
@@ -79,6 +81,24 @@ static void ask(struct sizing *s, const struct beam_design *bd, int end, const c
              end + 1, id, end + 1, post ? ", 'king studs'" : "", end + 1);
 }
 
+/* Over an inner support its lower edge is compressed, and the support counts as holding it upright. */
+static void say_inner(struct sizing *s, const struct beam_design *bd)
+{
+    for (size_t i = 0; i < bd->inner_count; i++) {
+        const char *id = inner_name(s, bd, i);
+        if (is_squat(bd) || joists_hold(bd, length_inches(bd->inner[i].inner->on.at_length)))
+            basis_add(s, arena_printf(s->arena, "%s: held against rolling over by %s", id,
+                                      is_squat(bd) ? "its breadth: no deeper than twice its width (4.4.1.2)"
+                                                   : "joists hung on both faces within 24 in of it"));
+        else
+            unchecked_add(s,
+                          arena_printf(s->arena,
+                                       "not checked: what keeps %s from rolling over: a full-depth block or strap on "
+                                       "each face there, to be seen to",
+                                       id));
+    }
+}
+
 void rolling_check(struct sizing *s, size_t index, struct member_checks *checks)
 {
     struct beam_design *bd = &s->design->beams[index];
@@ -95,4 +115,5 @@ void rolling_check(struct sizing *s, size_t index, struct member_checks *checks)
         else if (bd->beam->end_[end].kind != END_UNANSWERED)
             ask(s, bd, end, checks->id);
     }
+    say_inner(s, bd);
 }

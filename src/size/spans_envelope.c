@@ -129,7 +129,7 @@ static bool patterns_start(struct arena *arena, const struct beam_spans *spans, 
     out->spans.support = arena_array(arena, sections, sizeof *out->spans.support);
     if (spans->supports > 0)
         memcpy(out->spans.support, spans->support, spans->supports * sizeof *out->spans.support);
-    if (sections > SPANS_PATTERN_MOST || !spans_solve(&out->spans))
+    if (spans->supports < 2 || sections > SPANS_PATTERN_MOST || !spans_solve(&out->spans))
         return false;
     out->cut = cut_all(arena, spans);
     out->load = arena_array(arena, out->cut.count, sizeof *out->load);

@@ -231,6 +231,22 @@ static void plate_and_places(void **state)
     assert_true(made_says(&made, DIAG_S009));
 }
 
+/* 9-1/4 in deep and 4-1/2 in wide: deeper than twice as wide (NDS 2018 4.4.1.2); joists hang on both faces within 24 in
+ * of the post, unless one side stays away from it. */
+static void kept_upright(void **state)
+{
+    struct made made;
+    equal_spans(&made, *state);
+    made_size(&made);
+    assert_true(
+        made_lists(made.design->basis, made.design->basis_count, "inner support 1: held against rolling over by j"));
+    equal_spans(&made, *state);
+    made_set(&made, "joists", "south", "to", "6 ft");
+    made_size(&made);
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
+                           "what keeps beam B1, inner support 1 from rolling over"));
+}
+
 /* A support that a job does not need changes a check, never the loads: a job without inner supports has none of this.
  */
 static void one_span_has_none(void **state)
@@ -256,6 +272,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(bearing, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(spliced, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(uplift, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(kept_upright, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(half_hung, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(notched_end, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plate_and_places, support_setup, support_teardown),
