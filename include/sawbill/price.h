@@ -179,8 +179,9 @@ struct run *run_job(struct arena *arena, const struct job *job, const struct cat
                     const struct selection *selection, struct diags *diags);
 /* Loops over candidates (beams in load-path order, the least whole-job price that passes; ties to fewer plies, then
  * file order) and alternates; the loops stand outside the stages.  A candidate passes when each check of its beam
- * passes and it fails no other member that another candidate would not fail.  The price compared is the one before
- * rounding to round_price_to.  outcome->run is NULL only after a stop. */
+ * passes, it fails no other member that another candidate would not fail, asks no more of an engineer than another, can
+ * be bought and cut, and goes into the house where another does.  The price compared is the one before rounding to
+ * round_price_to.  outcome->run is NULL only after a stop. */
 struct outcome *plan_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                          struct diags *diags);
 
