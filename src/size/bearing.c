@@ -229,7 +229,7 @@ static void check_below(struct sizing *s, const struct beam_design *bd, const st
 static void check_uplift(struct sizing *s, const struct beam_design *bd, const struct loads *most,
                          const struct loads *least, struct member_checks *checks)
 {
-    const struct text_value *engineer = &bd->beam->hold_down_engineer;
+    const struct text_value *named = &bd->beam->hold_down_engineer;
     struct check worst = {0};
     for (size_t i = 0; i < s->combo_count; i++) {
         double up = -combined(&s->combo[i], least);
@@ -241,10 +241,10 @@ static void check_uplift(struct sizing *s, const struct beam_design *bd, const s
             "live load on other spans lifts it, with all dead load on; name who answers in 'hold down engineer'";
         check_worse(&worst, check);
     }
-    if (worst.name && engineer->at)
+    if (worst.name && named->at)
         unchecked_add(s, arena_printf(s->arena, "not checked: %s lifts by %s lb (%s): held down by the engineer (%s)",
                                       checks->id, number_text(s->arena, ceil(worst.demand), 0), worst.combination,
-                                      engineer->text));
+                                      named->text));
     else
         checks_add(s, checks, worst);
 }

@@ -92,23 +92,52 @@ void uplift_end_check(struct sizing *s, const struct beam_design *bd, int end, s
     checks_add(s, checks, hanger ? uplift_check(s, hanger, lb, "held down") : check);
 }
 
+/* Bent the other way, its upper side in tension: of glulam that is the weaker one. */
+static struct check bent_upward(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                                struct beam_extreme moment, double span_in, const char *name)
+{
+    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    struct design_row row = *wood.row;
+    if (bd->member->wood == WOOD_GLULAM)
+        row.fb = row.fb_neg;
+    wood.row = &row;
+    struct wood_bending value = wood_bending(&wood, wind_cd, 1, span_in, LE_NOT_LISTED, span_in);
+    struct check check =
+        check_of(name, "NDS 2018 3.3.1, 3.3.3", fabs(moment.value) / wood_modulus(&wood), value.fb, "psi");
+    check.combination = under;
+    check.at_in = moment.at_in + at->offset_in;
+    check.note = arena_printf(s->arena, "CD 1.6, CF %s, Cr 1, CL %s (lu: the span, width of one ply)",
+                              number_text(s->arena, value.cf, 3), number_text(s->arena, value.cl, 3));
+    return check;
+}
+
+/* Of every span the greater moment, whichever edge it compresses: nothing is taken to hold either. */
+static void spans_upward(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                         const double factor[LOAD_SOURCES], struct member_checks *checks)
+{
+    struct beam_extremes *most = arena_array(s->arena, bd->inner_count + 1, sizeof *most);
+    inner_extremes(s, bd, at, factor, most);
+    for (size_t span = 0; span <= bd->inner_count; span++) {
+        bool sags = most[span].sagging.value > -most[span].hogging.value;
+        checks_add(s, checks,
+                   bent_upward(s, bd, at, sags ? most[span].sagging : most[span].hogging, inner_span_in(bd, span),
+                               arena_printf(s->arena, "bending upward, span %zu", span + 1)));
+    }
+}
+
 /* Its lower edge is in compression then; nothing is taken to hold that. */
 void uplift_bending(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                     struct member_checks *checks)
 {
     static const double factor[LOAD_SOURCES] = {[LOAD_UPLIFT] = 1};
-    if (!(at->present.of[LOAD_UPLIFT] > 0) || bd->inner_count > 0)
+    if (!(at->present.of[LOAD_UPLIFT] > 0))
         return;
-    struct wood_piece wood = piece_of(bd->member, bd->plies);
+    if (bd->inner_count > 0) {
+        spans_upward(s, bd, at, factor, checks);
+        return;
+    }
     struct beam_result result = beam_solve(at->span_in, at->load, at->count, factor);
-    struct wood_bending value = wood_bending(&wood, wind_cd, 1, at->span_in, LE_NOT_LISTED, at->span_in);
-    struct check check = check_of("bending upward", "NDS 2018 3.3.1, 3.3.3",
-                                  fabs(result.moment.value) / wood_modulus(&wood), value.fb, "psi");
-    check.combination = under;
-    check.at_in = result.moment.at_in + at->offset_in;
-    check.note = arena_printf(s->arena, "CD 1.6, CF %s, Cr 1, CL %s (lu: the span, width of one ply)",
-                              number_text(s->arena, value.cf, 3), number_text(s->arena, value.cl, 3));
-    checks_add(s, checks, check);
+    checks_add(s, checks, bent_upward(s, bd, at, result.moment, at->span_in, "bending upward"));
 }
 
 static void say_area(struct sizing *s, const struct area *area)
@@ -137,9 +166,7 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
                                   "posts to the ground",
                                   name));
     if (bd->inner_count > 0)
-        unchecked_add(s, arena_printf(s->arena,
-                                      "not checked: what holds %s down at its inner supports, and the wood bent upward",
-                                      name));
+        unchecked_add(s, arena_printf(s->arena, "not checked: what holds %s down at its inner supports", name));
     for (int side = 0; side < 2; side++) {
         const struct joist_design *jd = bd->side[side];
         if (!jd || !(jd->end_lb.of[LOAD_UPLIFT] > 0))

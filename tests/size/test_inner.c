@@ -247,6 +247,22 @@ static void kept_upright(void **state)
                            "what keeps beam B1, inner support 1 from rolling over"));
 }
 
+/* Wind lifts side A by 20 psf x 6 ft = 120 plf on both spans: over the post 120 x 64 / 8 = 960 ft-lb = 11,520 in-lb on
+ * 64.171875 in3: 179.5 psi, more than 9/128 wl2 between the supports. */
+static void bent_upward(void **state)
+{
+    struct made made;
+    equal_spans(&made, *state);
+    made_set(&made, "joists", "north", "area", "area roof");
+    made_add(&made, "[area roof]\ndead = 10 psf\nlive = 20 psf\nlive is = roof\nsnow = 0 psf\nnet uplift = 20 psf\n");
+    made_size(&made);
+    const struct check *check = made_check(&made, beam, "bending upward, span 2");
+    assert_near(check->demand, 179.5, 0.05);
+    assert_near(check->at_in, 97.75, 1e-6);
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
+                           "what holds beam B1 down at its inner supports"));
+}
+
 /* A support that a job does not need changes a check, never the loads: a job without inner supports has none of this.
  */
 static void one_span_has_none(void **state)
@@ -273,6 +289,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(spliced, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(uplift, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(kept_upright, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(bent_upward, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(half_hung, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(notched_end, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plate_and_places, support_setup, support_teardown),
