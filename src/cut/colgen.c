@@ -67,8 +67,8 @@ void colgen_reset(struct colgen *cg)
 {
     const struct norm *norm = &cg->work->norm;
     memcpy(cg->demand, norm->demand, (size_t)norm->types * sizeof(int64_t));
-    memcpy(cg->supply, norm->supply, (size_t)norm->stocks * sizeof(int64_t));
-    memset(cg->least, 0, (size_t)norm->stocks * sizeof(int64_t));
+    memcpy(cg->supply, cg->span.most, (size_t)norm->stocks * sizeof(int64_t));
+    memcpy(cg->least, cg->span.least, (size_t)norm->stocks * sizeof(int64_t));
 }
 
 bool colgen_start(struct colgen *cg, struct work *work, const struct answer *first)
@@ -93,6 +93,7 @@ bool colgen_start(struct colgen *cg, struct work *work, const struct answer *fir
     cg->factor = arena_array(arena, types + 1, sizeof(double));
     dual_start(&cg->dual, arena, norm);
     dual_start(&cg->trial, arena, norm);
+    cg->span = work->span;
     add_rows(cg);
     add_singles(cg);
     for (size_t i = 0; i < first->pool.columns; i++)
@@ -183,7 +184,7 @@ static void add_up(struct colgen *cg)
         dual->held[s] = (int64_t)(((wide_t)cg->knap.result[s] * part + whole - 1) / whole);
         int64_t left = dual->scale * norm->cost[s] - dual->held[s];
         bool short_of = left < 0 && cg->supply[s] > 0;
-        dual->extra[s] = short_of ? -left : 0;
+        dual->extra[s] = short_of || cg->least[s] > 0 ? -left : 0;
         if (short_of)
             dual->sum += (wide_t)left * cg->supply[s];
         else if (cg->supply[s] != 0)

@@ -13,6 +13,7 @@ struct colgen {
     /* The rows: what is left to cut of every type; then, of every stock, the least and the most that may be used (most:
      * FORM_ENDLESS where there is no end). */
     int64_t *demand, *least, *supply;
+    struct span span;       /* what colgen_reset() sets the use of the stocks to */
     double unit;            /* costs are divided by this in the programme */
     double *price, *centre; /* of each type: the programme's, and the one of the best bound */
     bool has_centre;

@@ -36,6 +36,7 @@ static void fix(struct dive *dive, int index, int64_t times)
     }
     if (cg->supply[column->stock] > 0)
         cg->supply[column->stock] -= times;
+    cg->least[column->stock] = cg->least[column->stock] > times ? cg->least[column->stock] - times : 0;
     answer_add(&dive->now, &dive->work->norm, &cg->pool, index, times);
 }
 

@@ -6,8 +6,8 @@
 #include "dual.h"
 #include "emit.h"
 
-static const int64_t DEFAULT_STEPS = 60000000, DEFAULT_NODES = 2000000;
-static const size_t DEFAULT_MEMORY = (size_t)150 << 20;
+static const int64_t DEFAULT_STEPS = 20000000, DEFAULT_NODES = 2000000;
+static const size_t DEFAULT_MEMORY = (size_t)150 << 20, DEFAULT_PATTERNS = 100000;
 enum { MOST_ROOT_ROUNDS = 20000 };
 static const int64_t MOST_SUM = (int64_t)1 << 50;
 
@@ -56,6 +56,9 @@ static void solve(struct work *work)
     answer_clear(&first);
     if (greedy_finish(work, &greedy, norm->demand, norm->supply, NO_COST, &first))
         (void)work_offer(work, &first);
+    if (work->best->cost < norm->no_plan)
+        norm->cost[norm->penalty] = work->best->cost; /* as dear as need be: figures stay small */
+    dual_start(&work->dual, work->arena, norm);
     knap_start(&knap, work->arena, norm);
     prove_by_length(work, &knap);
     if (work_closed(work))
@@ -64,7 +67,7 @@ static void solve(struct work *work)
     struct colgen cg;
     if (!work->library || !colgen_start(&cg, work, &first))
         return;
-    bool one_price = norm->stocks == 1;
+    bool one_price = norm->stocks == 2; /* and the penalty */
     (void)colgen_run(&cg, MOST_ROOT_ROUNDS, work->best->cost, one_price);
     work_take_dual(work, &cg.dual);
     struct dive dive;
@@ -76,6 +79,7 @@ static void set_limits(struct work *work, const struct form_limits *limits)
 {
     work->limits = limits;
     work->most_memory = limits && limits->memory > 0 ? limits->memory : DEFAULT_MEMORY;
+    work->most_patterns = limits && limits->patterns > 0 ? limits->patterns : DEFAULT_PATTERNS;
     work->most_steps = limits && limits->steps > 0 ? limits->steps : DEFAULT_STEPS;
     work->most_nodes = limits && limits->nodes > 0 ? limits->nodes : DEFAULT_NODES;
 }
@@ -83,11 +87,14 @@ static void set_limits(struct work *work, const struct form_limits *limits)
 static void start(struct work *work, const struct form *form)
 {
     norm_make(&work->norm, work->arena, form);
-    dual_start(&work->dual, work->arena, &work->norm);
+    if (work->norm.types == 0)
+        dual_start(&work->dual, work->arena, &work->norm);
     for (int i = 0; i < 2; i++)
         answer_start(&work->answer[i], work->arena);
     if (work->norm.types == 0)
         answer_clear(&work->answer[0]);
+    work->span.least = arena_array(work->arena, (size_t)work->norm.stocks, sizeof(int64_t));
+    work->span.most = work->norm.supply;
     work->spare = &work->answer[1];
     work->best = &work->answer[0];
 }
@@ -95,10 +102,9 @@ static void start(struct work *work, const struct form *form)
 static void judge(const struct work *work, struct form_result *result)
 {
     const struct norm *norm = &work->norm;
-    int64_t penalty = norm->penalty >= 0 ? norm->cost[norm->penalty] : NO_COST;
-    if (work->bound >= penalty)
+    if (work->bound >= norm->no_plan)
         result->verdict = FORM_INFEASIBLE;
-    else if (work->best->cost >= penalty)
+    else if (work->best->cost >= norm->no_plan)
         result->verdict = FORM_NOTHING;
     else
         result->verdict = work_closed(work) ? FORM_PROVED : FORM_BEST;

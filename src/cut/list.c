@@ -12,6 +12,7 @@ struct lister {
     struct work *work;
     const struct norm *norm;
     const struct dual *dual;
+    const struct span *span;
     struct list *list;
     int *order, types; /* types that are worth something by length, or by value per length without a table */
     int *nothing;      /* those that are not */
@@ -103,7 +104,7 @@ static bool is_covered_cheaper(const struct lister *lister, int64_t used)
     const struct norm *norm = lister->norm;
     int stock = lister->stock;
     for (int s = 0; s < norm->stocks; s++)
-        if (s != stock && norm->supply[s] == FORM_ENDLESS && norm->room[s] >= used &&
+        if (s != stock && lister->span->most[s] == FORM_ENDLESS && norm->room[s] >= used &&
             (norm->cost[s] < norm->cost[stock] || (norm->cost[s] == norm->cost[stock] && s > stock)))
             return true;
     return false;
@@ -182,6 +183,8 @@ static bool list_within(struct lister *lister, wide_t slack)
     lister->full = false;
     lister->steps = 0;
     for (int s = 0; s < norm->stocks && !lister->full; s++) {
+        if (lister->span->most[s] == 0)
+            continue;
         wide_t need = (wide_t)lister->dual->scale * norm->cost[s] + lister->dual->extra[s] - slack;
         if (need > lister->dual->held[s])
             continue;
@@ -213,10 +216,11 @@ static void start(struct lister *lister)
         order_by_ratio(lister);
 }
 
-void list_make(struct work *work, struct list *list, const struct dual *dual, int64_t below, size_t most)
+void list_make(struct work *work, struct list *list, const struct dual *dual, const struct span *span, int64_t below,
+               size_t most)
 {
     const struct norm *norm = &work->norm;
-    struct lister lister = {.work = work, .norm = norm, .dual = dual, .list = list, .most = most};
+    struct lister lister = {.work = work, .norm = norm, .dual = dual, .list = list, .span = span, .most = most};
     start(&lister);
     pool_start(&list->pool, work->list);
     int64_t lowest = work_round(norm, dual->sum, dual->scale);

@@ -12,7 +12,8 @@ struct list {
 /* Looks for at most `most` patterns.  `below`: plans that cost this much are of no interest.  When that is too many,
  * the list is for plans under a lower `beyond`; when even those of the bound itself are too many, it holds the most
  * promising, `beyond` is the bound, and nothing is proved by it. */
-void list_make(struct work *work, struct list *list, const struct dual *dual, int64_t below, size_t most);
+void list_make(struct work *work, struct list *list, const struct dual *dual, const struct span *span, int64_t below,
+               size_t most);
 /* Patterns of the pool that a plan that costs less than list->below may use. */
 void list_add_pool(struct work *work, struct list *list, const struct pool *pool, const struct dual *dual);
 

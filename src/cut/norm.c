@@ -124,17 +124,14 @@ static void add_stocks(struct norm *norm, struct arena *arena, const struct form
     }
 }
 
-/* Where no endless stock holds the longest piece there may be no plan: one stock more, as dear as all the others
- * together, makes one; a plan that uses it says that there is none. */
+/* One stock more, as dear as all the others together, so that there is always a plan; one that uses it says that there
+ * is none without. */
 static void add_penalty(struct norm *norm)
 {
-    norm->penalty = -1;
     int64_t most = norm->divisor;
-    for (int s = 0; s < norm->stocks; s++) {
-        if (norm->supply[s] == FORM_ENDLESS && norm->room[s] >= norm->length[0])
-            return;
+    for (int s = 0; s < norm->stocks; s++)
         most += norm->cost[s] * (norm->supply[s] == FORM_ENDLESS ? norm->pieces : norm->supply[s]);
-    }
+    norm->no_plan = most;
     norm->penalty = norm->stocks;
     norm->room[norm->stocks] = norm->length[0];
     norm->cost[norm->stocks] = most;
@@ -155,7 +152,7 @@ static void divide_lengths(struct norm *norm)
 
 void norm_make(struct norm *norm, struct arena *arena, const struct form *form)
 {
-    *norm = (struct norm){.penalty = -1, .most_in_stick = 1};
+    *norm = (struct norm){.penalty = -1, .no_plan = NO_COST, .most_in_stick = 1};
     norm->type_of = arena_array(arena, form->type_count, sizeof(int));
     norm->stock_of = arena_array(arena, form->stock_count, sizeof(int));
     add_types(norm, arena, form);

@@ -24,6 +24,7 @@ struct tree {
     struct work *work;
     const struct norm *norm;
     const struct list *list;
+    const struct span *span;
     struct greedy *greedy;
     struct master *master;
     double unit;
@@ -107,9 +108,11 @@ static void open_programme(struct tree *tree)
     for (int i = 0; i < norm->types; i++)
         master_add_row(tree->master, (double)norm->demand[i], MASTER_FREE);
     for (int s = 0; s < norm->stocks; s++)
-        master_add_row(tree->master, -MASTER_FREE, norm->supply[s] < 0 ? MASTER_FREE : (double)norm->supply[s]);
-    for (int i = 0; i < norm->types; i++)
-        add_artificial(tree, i);
+        master_add_row(tree->master, tree->span->least[s] > 0 ? (double)tree->span->least[s] : -MASTER_FREE,
+                       tree->span->most[s] < 0 ? MASTER_FREE : (double)tree->span->most[s]);
+    for (int i = 0; i < norm->types + norm->stocks; i++)
+        if (i < norm->types || tree->span->least[i - norm->types] > 0)
+            add_artificial(tree, i);
 }
 
 static void add_branch_row(struct tree *tree)
@@ -129,16 +132,16 @@ static int64_t most_needed(const struct norm *norm, const struct pool *pool, con
         int64_t times = (norm->demand[use->type] + use->count - 1) / use->count;
         most = times > most ? times : most;
     }
-    int64_t supply = norm->supply[column->stock];
-    return supply >= 0 && supply < most ? supply : most;
+    return most;
 }
 
-static bool start(struct tree *tree, struct work *work, const struct list *list, struct greedy *greedy)
+static bool start(struct tree *tree, struct work *work, const struct list *list, const struct span *span,
+                  struct greedy *greedy)
 {
     struct arena *arena = work->list;
     const struct norm *norm = &work->norm;
     size_t columns = list->pool.columns;
-    *tree = (struct tree){.work = work, .norm = norm, .list = list, .greedy = greedy};
+    *tree = (struct tree){.work = work, .norm = norm, .list = list, .span = span, .greedy = greedy};
     tree->unit = (double)norm->most_cost;
     tree->scale = norm_scale(norm, 4 * list->below);
     tree->master = master_new(arena, work->library);
@@ -180,10 +183,10 @@ static void read_prices(struct tree *tree)
         tree->sum += (wide_t)tree->value[i] * norm->demand[i];
     }
     for (int s = 0; s < norm->stocks; s++) {
-        double price = norm->supply[s] < 0 ? 0 : -master_price(tree->master, norm->types + s);
-        tree->extra[s] = price > 0 ? (int64_t)(price * scale) : 0;
-        if (tree->extra[s] > 0)
-            tree->sum -= (wide_t)tree->extra[s] * norm->supply[s];
+        double price = master_price(tree->master, norm->types + s);
+        bool right = price > 0 ? tree->span->least[s] > 0 : tree->span->most[s] >= 0;
+        tree->extra[s] = right ? -(int64_t)(price * scale) : 0;
+        tree->sum -= (wide_t)tree->extra[s] * (price > 0 ? tree->span->least[s] : tree->span->most[s]);
     }
     for (int d = 0; d < tree->depth; d++) {
         struct branch *branch = &tree->branch[d];
@@ -318,7 +321,7 @@ static void try_rounded(struct tree *tree)
     const struct norm *norm = tree->norm;
     const struct pool *pool = &tree->list->pool;
     memcpy(tree->demand, norm->demand, (size_t)norm->types * sizeof(int64_t));
-    memcpy(tree->supply, norm->supply, (size_t)norm->stocks * sizeof(int64_t));
+    memcpy(tree->supply, tree->span->most, (size_t)norm->stocks * sizeof(int64_t));
     answer_clear(&tree->trial);
     for (int k = 0; k < tree->loaded_count; k++) {
         int64_t times = (int64_t)floor(use_of(tree, k) + NEARLY_WHOLE);
@@ -506,10 +509,6 @@ static void run_node(struct tree *tree)
     tree->over = tree->over || node == NODE_FAILED;
     if (node != NODE_OPEN)
         return;
-    if (tree->depth == 0) {
-        int64_t bound = work_round(tree->norm, tree->sum, tree->scale);
-        work_raise(tree->work, bound < tree->list->beyond ? bound : tree->list->beyond);
-    }
     try_rounded(tree);
     if (slack(tree) < 0)
         return;
@@ -524,16 +523,13 @@ static void run_node(struct tree *tree)
     let_in(tree);
 }
 
-bool tree_run(struct work *work, const struct list *list, struct greedy *greedy, int64_t nodes)
+bool tree_run(struct work *work, const struct list *list, const struct span *span, struct greedy *greedy, int64_t nodes)
 {
     struct tree tree;
-    if (!start(&tree, work, list, greedy))
+    if (!start(&tree, work, list, span, greedy))
         return false;
     tree.nodes = nodes;
     run_node(&tree);
     master_free(tree.master);
-    if (tree.over)
-        return false;
-    work_raise(work, work->best->cost < list->beyond ? work->best->cost : list->beyond);
-    return true;
+    return !tree.over;
 }

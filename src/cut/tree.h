@@ -5,9 +5,10 @@
 #include "greedy.h"
 #include "list.h"
 
-/* Looks for plans cheaper than the work's best from listed patterns alone, over at most so many nodes.  True when it
- * ends by itself: then no plan that costs less than list->beyond is cheaper than the work's best, and its bound is
- * raised. */
-bool tree_run(struct work *work, const struct list *list, struct greedy *greedy, int64_t nodes);
+/* Looks for plans cheaper than the work's best from listed patterns alone, within the span, over at most so many nodes.
+ * True when it ends by itself: then no plan within the span that costs less than list->beyond is cheaper than the
+ * work's best. */
+bool tree_run(struct work *work, const struct list *list, const struct span *span, struct greedy *greedy,
+              int64_t nodes);
 
 #endif

@@ -17,9 +17,10 @@ struct norm {
     int64_t pieces, divisor; /* all costs are multiples of divisor */
     int64_t most_cost;       /* of a stock that is sold; 1 at least */
     int64_t most_in_stick;   /* pieces */
-    int penalty;             /* index of a stock that nobody sells, so dear that no true plan costs as much; -1 */
-    int *type_of;            /* of each type of the form, its type here; -1 where none is wanted */
-    int *stock_of;           /* of each stock of the form, its stock here; -1 where it is of no use */
+    int penalty;     /* the last stock: nobody sells it, and it is so dear that no plan of interest has it; -1 */
+    int64_t no_plan; /* what costs this much or more is no plan */
+    int *type_of;    /* of each type of the form, its type here; -1 where none is wanted */
+    int *stock_of;   /* of each stock of the form, its stock here; -1 where it is of no use */
 };
 void norm_make(struct norm *norm, struct arena *arena, const struct form *form);
 /* A scale for values: what a stick of pieces is worth at this price each stays within 64 bits. */
@@ -64,7 +65,13 @@ void answer_copy(struct answer *to, const struct answer *from, const struct norm
 struct dual {
     int64_t scale, *value, *extra;
     int64_t *held; /* the most that a stick of each stock holds */
-    wide_t sum;    /* the bound is sum / scale */
+    /* extra is below 0, by what its sticks cost at least beyond their filling, where some must be used */
+    wide_t sum; /* the bound is sum / scale */
+};
+
+/* How many sticks of each stock a part of the search may use. */
+struct span {
+    int64_t *least, *most; /* most FORM_ENDLESS: no end */
 };
 
 struct master_library;
@@ -75,12 +82,13 @@ struct work {
     const struct form_limits *limits;
     struct master_library *library;
     struct norm norm;
+    struct span span;        /* of the whole problem */
     struct answer answer[2]; /* the best, and room for the next */
     struct answer *best, *spare;
     struct dual dual; /* the best so far */
     int64_t bound;    /* proved */
     int64_t steps, most_steps, next_look, nodes, most_nodes;
-    size_t most_memory;
+    size_t most_memory, most_patterns;
     bool stopped;
 };
 void dual_start(struct dual *dual, struct arena *arena, const struct norm *norm);

@@ -7,7 +7,7 @@
 
 #include "form_check.h"
 
-enum { MOST_TYPES = 8, MOST_STOCKS = 5, MOST_PIECES = 8, CASES = 10000 };
+enum { MOST_TYPES = 8, MOST_STOCKS = 5, MOST_PIECES = 8, CASES = 300, GAP_CASES = 100, MOST_IN_SETS = 12 };
 static const int64_t NO_PLAN = INT64_MAX;
 
 struct problem {
@@ -52,7 +52,7 @@ static void draw_problem(uint64_t *seed, struct problem *problem)
 /* Every plan there is: the first piece that is left goes into every stick, alone and with every set of the others. */
 struct brute {
     const struct form *form;
-    int64_t length[MOST_PIECES];
+    int64_t length[MOST_IN_SETS];
     int pieces;
     int64_t bought[MOST_STOCKS + 1], best;
 };
@@ -97,6 +97,90 @@ static int64_t brute_cost(const struct form *form)
             brute.length[brute.pieces++] = form->type[i].length;
     try_all(&brute, (1u << brute.pieces) - 1, 0);
     return brute.best;
+}
+
+/* Least cost of every set of pieces, where every stock is endless. */
+static int64_t cost_by_sets(const struct form *form)
+{
+    struct brute brute = {.form = form};
+    for (size_t i = 0; i < form->type_count; i++)
+        for (int64_t copy = 0; copy < form->type[i].demand; copy++)
+            brute.length[brute.pieces++] = form->type[i].length;
+    unsigned all = 1u << brute.pieces;
+    int64_t *cost = malloc(2 * all * sizeof *cost), *one = cost + all; /* of a set; of a set in one stick */
+    for (unsigned set = 1; set < all; set++) {
+        int64_t sum = sum_of(&brute, set);
+        one[set] = NO_PLAN;
+        for (size_t s = 0; s < form->stock_count; s++)
+            if (form->stock[s].length >= sum && form->stock[s].cost < one[set])
+                one[set] = form->stock[s].cost;
+    }
+    cost[0] = 0;
+    for (unsigned set = 1; set < all; set++) {
+        unsigned first = set & (~set + 1);
+        cost[set] = NO_PLAN;
+        for (unsigned part = set; part > 0; part = (part - 1) & set)
+            if (part & first && one[part] < NO_PLAN && cost[set ^ part] < NO_PLAN &&
+                cost[set ^ part] + one[part] < cost[set])
+                cost[set] = cost[set ^ part] + one[part];
+    }
+    int64_t least = cost[all - 1];
+    free(cost);
+    return least;
+}
+
+/* Prices that favour long sticks, or short ones: the linear programme says little here. */
+static void draw_gap_problem(uint64_t *seed, struct problem *problem)
+{
+    memset(problem, 0, sizeof *problem);
+    fix_pointers(problem);
+    unsigned left = 6 + draw(seed, MOST_IN_SETS - 5), dear = draw(seed, 40);
+    while (left > 0 && problem->form.type_count < MOST_TYPES) {
+        bool last = problem->form.type_count == MOST_TYPES - 1;
+        unsigned count = last ? left : 1 + draw(seed, left < 4 ? left : 4);
+        problem->type[problem->form.type_count++] = (struct form_type){8 + draw(seed, 52), count};
+        left -= count;
+    }
+    problem->form.stock_count = 1 + draw(seed, 4);
+    for (size_t s = 0; s < problem->form.stock_count; s++) {
+        int64_t length = 60 + draw(seed, 90);
+        problem->stock[s] = (struct form_stock){length, 10 * length + dear * draw(seed, 40), FORM_ENDLESS};
+    }
+}
+
+/* Every part of the search, as the limits drive it into one or the other: bounds and plans hold whatever they are. */
+static void test_under_limits(void **state)
+{
+    (void)state;
+    static const struct form_limits LIMITS[] = {{.steps = 0},
+                                                {.patterns = 1, .steps = 20000},
+                                                {.patterns = 10, .steps = 20000},
+                                                {.steps = 3000},
+                                                {.nodes = 20, .steps = 20000},
+                                                {.memory = 300000},
+                                                {.steps = 300},
+                                                {.memory = 100000}};
+    int proved = 0;
+    for (uint64_t i = 0; i < GAP_CASES; i++) {
+        struct problem problem;
+        uint64_t seed = i;
+        draw_gap_problem(&seed, &problem);
+        int64_t expected = cost_by_sets(&problem.form);
+        for (size_t limit = 0; limit < sizeof LIMITS / sizeof *LIMITS; limit++) {
+            struct arena *arena = arena_new(0, NULL, NULL);
+            struct form_result result;
+            assert_true(form_solve(arena, &problem.form, &LIMITS[limit], &result));
+            const char *wrong = form_check(&problem.form, &result);
+            if (wrong || result.bound > expected || (result.verdict == FORM_PROVED && result.cost != expected) ||
+                (limit == 0 && result.verdict != FORM_PROVED))
+                fail_msg("case %d, limits %d: %s, verdict %d, cost %lld, bound %lld, by sets %lld", (int)i, (int)limit,
+                         wrong ? wrong : "", (int)result.verdict, (long long)result.cost, (long long)result.bound,
+                         (long long)expected);
+            proved += result.verdict == FORM_PROVED;
+            arena_free(arena);
+        }
+    }
+    assert_true(proved > GAP_CASES * 2);
 }
 
 /* The proved least cost; NO_PLAN when it is proved that there is none. */
@@ -269,6 +353,7 @@ int main(void)
         cmocka_unit_test(test_refuses_what_is_out_of_range),
         cmocka_unit_test(test_against_exhaustive_search),
         cmocka_unit_test(test_properties),
+        cmocka_unit_test(test_under_limits),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
