@@ -58,6 +58,14 @@ struct path_step {
     struct loads lb;
 };
 
+/* One joist where it meets the beam. */
+struct joist_end {
+    length_t at;                 /* its middle, from end 1 */
+    length_t width, depth;       /* of one of its plies; a doubled one is two */
+    length_t off_line;           /* its bottom above the line (+) or below it (-) */
+    bool doubled, own_size;      /* own_size: not that of its section */
+    const struct hanger *hanger; /* NULL: none fits, or none wanted */
+};
 struct joist_design {
     const struct joists *joists;
     const struct beam *beam; /* the beam that carries the cut ends */
@@ -65,17 +73,13 @@ struct joist_design {
     length_t depth, width;   /* measured, else book size */
     length_t *place;         /* each joist, from end 1 of the beam */
     size_t count;
-    double reaction_span_ft;     /* half of run */
-    struct loads end_lb;         /* one joist's end on the beam */
-    struct loads line_plf;       /* on the beam */
-    const struct hanger *hanger; /* NULL: none fits, or none wanted */
-    const struct hanger *strap;  /* tie strap across the beam, or NULL */
-    size_t tied_pairs;           /* one strap each; a pair tied by both sides is counted on side A */
-    /* `doubled at`: so many of `count` are double and take this hanger; NULL: none fits.  A beam that is set dropped
-     * has its joists on top: no hangers, and `hanger` is NULL without a fault. */
-    size_t doubled_count;
-    const struct hanger *doubled_hanger;
-    length_t *brace; /* where its joists and trimmers hold the beam's top edge, ascending */
+    double reaction_span_ft;    /* half of run */
+    struct loads end_lb;        /* one joist's end on the beam */
+    struct loads line_plf;      /* on the beam */
+    struct joist_end *end;      /* `count`, in the order of `place` */
+    const struct hanger *strap; /* tie strap across the beam, or NULL */
+    size_t tied_pairs;          /* one strap each; a pair tied by both sides is counted on side A */
+    length_t *brace;            /* where its joists and trimmers hold the beam's top edge, ascending */
     size_t brace_count;
     bool passes_cut; /* the joists themselves hold as simple spans, or cannot be checked (see unchecked) */
 };

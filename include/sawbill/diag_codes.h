@@ -73,6 +73,8 @@ DIAG_ROW(T002, NOTE, true, "nothing counted")
 DIAG_ROW(T003, NOTE, true, "heavier than the crew lifts")
 DIAG_ROW(T004, ASK, false, "does not go in as measured")
 DIAG_ROW(T005, STOP, false, "order of work that does not fit the work")
+DIAG_ROW(T006, ASK, false, "ply fasteners do not clear the hangers")
+DIAG_ROW(T007, STOP, false, "joists cut too short for their hangers")
 
 /* P: prices */
 DIAG_ROW(P001, STOP, false, "no price for something the job needs")

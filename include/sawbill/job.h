@@ -69,6 +69,15 @@ struct lengths_value {
     size_t count;
     const struct entry *at;
 };
+/* A measure of single things along a beam: "1-5/8 in at 23 in, 2 in from 39 in to 7 ft". */
+struct placed_length {
+    length_t length, from, to; /* from = to: at one place */
+};
+struct placed_lengths_value {
+    struct placed_length *item;
+    size_t count;
+    const struct entry *at;
+};
 struct quantity_value {
     struct quantity quantity;
     const struct entry *at;
@@ -186,6 +195,7 @@ struct job_facts { /* [job] */
     struct choice_value status;         /* enum job_status; default bid */
     struct choice_value loads_by;       /* enum load_standard; default ASCE 7-16 */
     struct length_value kerf, end_trim; /* defaults 1/8 in and 1/2 in */
+    struct length_value saw_offset;     /* edge of the saw's shoe to its blade */
     struct texts_value scope, exclude, ack;
     struct count_value hands;               /* people who lift at once; default 3 */
     struct quantity_value lift_share;       /* lb that one of them lifts; default 50 */
@@ -245,6 +255,8 @@ struct joists {
     struct ref_value area;
     struct length_value most_sag;    /* of joist and beam together in the middle of the room, under live load */
     struct length_value seat_planed; /* depth taken off the lower edge of the cut end */
+    /* of single joists, by their place: their own width and depth; how far their bottom stands off the line */
+    struct placed_lengths_value measured_widths, measured_depths, high_by, low_by;
 };
 /* A hole in a field of joists: a stair, a flue, a hatch.  All four are its clear edges. */
 struct opening {
@@ -277,6 +289,8 @@ struct beam {
     struct in_service service;
     struct choice_value status, set, choose, each_face;
     struct length_value ceiling_each_side; /* ceiling opened beyond each face of the beam; default 16 in */
+    struct length_value clearance;         /* cut joist end to the beam's face */
+    struct length_value clear_of_hangers;  /* ply fasteners to the side of what hangs there; default 1-1/2 in */
     struct length_value above_joists_by, clear_span, most_depth, spacing, stagger, edge, end, specified_span,
         roof_cut_heel;
     struct length_value off_center[2]; /* "off center 1": across the beam, its center line to that of the post */

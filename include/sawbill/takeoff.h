@@ -5,6 +5,7 @@
 #include "sawbill/catalog.h"
 #include "sawbill/design.h"
 #include "sawbill/job.h"
+#include "sawbill/layout.h"
 
 enum line_is { LINE_PIECES, LINE_ITEM, LINE_LABOR, LINE_BUY, LINE_SUB };
 
@@ -57,11 +58,30 @@ struct raising {
     struct way_in *way;
     size_t way_count, way_capacity;
 };
+/* Fasteners along the plies of one new beam, or of one piece of a spliced one. */
+struct ply_layout {
+    const struct beam_design *design;
+    length_t start;                /* of the piece, from end 1 of the beam; marks and zones run from there */
+    struct layout_pattern pattern; /* as the job gives it, with its zones */
+    struct layout layout;          /* as it is driven */
+};
+/* Joists of one side where they are cut for a beam. */
+struct cut_side {
+    const struct joist_design *design; /* its `end` says the rest of each joist */
+    length_t clearance;                /* cut end to the face of the beam */
+    length_t cut_line, guide_line;     /* from the beam's middle line; guide_line 0: no 'saw offset' */
+    length_t joist_length;             /* what stays: inside face of the far bearing to the cut */
+    double rests_lb, most_lb; /* at one joist's end: dead load, which lifting it takes; with all that may act */
+};
 struct takeoff {
     struct takeoff_line *line;
     size_t count, capacity;
     struct takeoff_return *back;
     size_t back_count, back_capacity;
+    struct ply_layout *ply_layout;
+    size_t ply_layout_count, ply_layout_capacity;
+    struct cut_side *cut_side;
+    size_t cut_side_count, cut_side_capacity;
     struct raising *raising;
     size_t raising_count, raising_capacity;
 };

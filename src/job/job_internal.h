@@ -10,6 +10,7 @@ enum key_type {
     TYPE_TEXTS, /* the key may repeat */
     TYPE_LENGTH,
     TYPE_LENGTHS, /* one value, a list with commas */
+    TYPE_PLACED,  /* lengths, each at a place or from one to another */
     TYPE_QUANTITY,
     TYPE_MONEY,
     TYPE_PERCENT,

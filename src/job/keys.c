@@ -141,6 +141,7 @@ const char *type_word(enum key_type type)
                                        "text",
                                        "length",
                                        "list of lengths",
+                                       "lengths with places",
                                        "quantity",
                                        "sum of money",
                                        "percent",

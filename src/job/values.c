@@ -77,6 +77,7 @@ static double measure(const struct key_row *row, const char *text)
     switch (row->type) {
     case TYPE_LENGTH:
     case TYPE_LENGTHS:
+    case TYPE_PLACED:
         return length_parse(text, &length, &why) ? (double)length : NAN;
     case TYPE_QUANTITY:
         return quantity_parse(text, &quantity, &why) ? quantity_value(quantity) : NAN;
@@ -185,6 +186,61 @@ static void take_lengths(const struct take *take, void *field)
                            part[i], take->row->key, part[i - 1]));
         return;
     }
+}
+
+/* The places of "1-5/8 in at 23 in" or "2 in from 39 in to 7 ft"; false when they are neither. */
+static bool split_placed(struct arena *arena, const char *text, char **length, char **from, char **to)
+{
+    const char *at = strstr(text, " at "), *begin = strstr(text, " from "), *end = begin ? strstr(begin, " to ") : NULL;
+    if (at && !begin) {
+        *length = arena_strndup(arena, text, (size_t)(at - text));
+        *from = *to = text_trim(arena, at + 4);
+        return true;
+    }
+    if (at || !end)
+        return false;
+    *length = arena_strndup(arena, text, (size_t)(begin - text));
+    *from = text_trim(arena, arena_strndup(arena, begin + 6, (size_t)(end - begin - 6)));
+    *to = text_trim(arena, end + 4);
+    return true;
+}
+
+/* One length of the list with its places; false after saying what is wrong. */
+static bool take_placed_one(const struct take *take, const char *text, struct placed_length *out)
+{
+    char *part[3] = {NULL};
+    length_t *const into[3] = {&out->length, &out->from, &out->to};
+    struct take one = *take;
+    if (!split_placed(take->checker->arena, text, &part[0], &part[1], &part[2])) {
+        refuse(take, "not 'LENGTH at PLACE' or 'LENGTH from PLACE to PLACE'");
+        return false;
+    }
+    for (size_t i = 3; i-- > 0;) {
+        const char *why = NULL;
+        one.text = part[i];
+        if (!length_parse(part[i], into[i], &why)) {
+            refuse(&one, why);
+            return false;
+        }
+    }
+    check_range(&one, (double)out->length);
+    if (out->from >= 0 && out->to >= out->from)
+        return true;
+    refuse(take, "places count from end 1, and 'to' comes after 'from'");
+    return false;
+}
+
+static void take_placed(const struct take *take, void *field)
+{
+    struct placed_lengths_value *value = field;
+    struct arena *arena = take->checker->arena;
+    char **part = NULL;
+    size_t count = text_split(arena, take->text, &part);
+    value->at = take->entry;
+    value->item = arena_array(arena, count, sizeof *value->item);
+    for (size_t i = 0; i < count; i++)
+        if (take_placed_one(take, part[i], &value->item[value->count]))
+            value->count++;
 }
 
 static void take_quantity(const struct take *take, void *field)
@@ -448,12 +504,13 @@ static void take_stands(const struct take *take, void *element)
 static void take_value(const struct take *take, void *element)
 {
     static void (*const takers[])(const struct take *, void *) = {
-        [TYPE_TEXT] = take_text,       [TYPE_TEXTS] = take_texts,       [TYPE_LENGTH] = take_length,
-        [TYPE_LENGTHS] = take_lengths, [TYPE_QUANTITY] = take_quantity, [TYPE_MONEY] = take_money,
-        [TYPE_PERCENT] = take_percent, [TYPE_DECIMAL] = take_decimal,   [TYPE_COUNT] = take_count,
-        [TYPE_DATE] = take_date,       [TYPE_CHOICE] = take_choice,     [TYPE_PITCH] = take_pitch,
-        [TYPE_LIMIT] = take_limit,     [TYPE_REF] = take_ref,           [TYPE_REFS] = take_refs,
-        [TYPE_END] = take_end,         [TYPE_CHOICES] = take_choices,   [TYPE_INNER] = take_inner,
+        [TYPE_TEXT] = take_text,       [TYPE_TEXTS] = take_texts,     [TYPE_LENGTH] = take_length,
+        [TYPE_LENGTHS] = take_lengths, [TYPE_PLACED] = take_placed,   [TYPE_QUANTITY] = take_quantity,
+        [TYPE_MONEY] = take_money,     [TYPE_PERCENT] = take_percent, [TYPE_DECIMAL] = take_decimal,
+        [TYPE_COUNT] = take_count,     [TYPE_DATE] = take_date,       [TYPE_CHOICE] = take_choice,
+        [TYPE_PITCH] = take_pitch,     [TYPE_LIMIT] = take_limit,     [TYPE_REF] = take_ref,
+        [TYPE_REFS] = take_refs,       [TYPE_END] = take_end,         [TYPE_CHOICES] = take_choices,
+        [TYPE_INNER] = take_inner,
     };
     switch (take->row->type) {
     case TYPE_BRACES: /* into the roof as a whole: its braces have a struct of their own */

@@ -98,7 +98,7 @@ static void add_joists(struct json *json, cJSON *list, const struct joist_design
     json_loads(json, row, "plf", &joists->line_plf);
     json_loads(json, row, "lb_each", &joists->end_lb);
     json_number(json, row, "uplift_lb_each", joists->end_lb.of[LOAD_UPLIFT], 3);
-    json_text(json, row, "hanger", joists->hanger ? joists->hanger->code : NULL);
+    json_text(json, row, "hanger", joists->count && joists->end[0].hanger ? joists->end[0].hanger->code : NULL);
     json_text(json, row, "strap", joists->strap ? joists->strap->code : NULL);
     json_integer(json, row, "tied_pairs", (long long)joists->tied_pairs);
 }

@@ -113,6 +113,16 @@ static void add_hanger(struct basis *b, const struct hanger *hanger)
         add(b, "connector", arena_printf(b->w->arena, "%s: %s", hanger->code, or_dash(hanger->source)));
 }
 
+/* The hanger of the joist stands at one before it. */
+static bool hung_before(const struct design *design, size_t joists, size_t index)
+{
+    for (size_t i = 0; i <= joists; i++)
+        for (size_t k = 0; k < (i < joists ? design->joists[i].count : index); k++)
+            if (design->joists[i].end[k].hanger == design->joists[joists].end[index].hanger)
+                return true;
+    return false;
+}
+
 static void add_sources(struct basis *b)
 {
     const struct design *design = b->w->run->design;
@@ -122,9 +132,9 @@ static void add_sources(struct basis *b)
         if (design->beams[i].member && !used_before(design, i))
             add_member(b, design->beams[i].member);
     for (size_t i = 0; i < design->joists_count; i++) {
-        bool again = i > 0 && design->joists[i].hanger == design->joists[i - 1].hanger;
-        if (!again)
-            add_hanger(b, design->joists[i].hanger);
+        for (size_t k = 0; k < design->joists[i].count; k++)
+            if (!hung_before(design, i, k))
+                add_hanger(b, design->joists[i].end[k].hanger);
         add_hanger(b, design->joists[i].strap);
     }
     for (size_t i = 0; i < design->basis_count; i++)

@@ -49,8 +49,8 @@ static void judge_beam(struct sizing *s, size_t index)
     for (int side = 0; side < 2; side++) {
         const struct joist_design *jd = bd->side[side];
         judge_coating(s, bd, bd->end_hanger[side]);
-        judge_coating(s, bd, jd ? jd->hanger : NULL);
-        judge_coating(s, bd, jd ? jd->doubled_hanger : NULL);
+        for (size_t i = 0; jd && i < jd->count; i++)
+            judge_coating(s, bd, jd->end[i].hanger);
         judge_coating(s, bd, jd ? jd->strap : NULL);
     }
     for (size_t i = 0; i < s->design->beam_count; i++)

@@ -60,6 +60,7 @@ void joists_place(struct sizing *s, struct joist_design *jd)
     jd->line_plf = loads_plus(loads_times(psf, jd->reaction_span_ft), s->share[beam][jd->side]);
     jd->end_lb = loads_times(jd->line_plf, joist_spacing_ft(jd));
     openings_place(s, jd);
+    joists_ends_place(s, jd);
 }
 
 struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
@@ -87,38 +88,6 @@ struct check choose_hanger(struct sizing *s, const struct hanger_need *need, con
     return best;
 }
 
-static size_t count_doubled(const struct joist_design *jd)
-{
-    size_t count = 0;
-    for (size_t i = 0; i < jd->joists->doubled_at.count; i++)
-        for (size_t k = 0; k < jd->count; k++)
-            if (jd->place[k] == jd->joists->doubled_at.item[i]) {
-                count++;
-                break;
-            }
-    return count;
-}
-
-static void check_hangers(struct sizing *s, struct joist_design *jd, struct member_checks *checks)
-{
-    size_t beam = (size_t)(jd->beam - s->job->beams);
-    struct hanger_need need = {.width_in = length_inches(jd->width),
-                               .depth_in = length_inches(jd->depth - jd->joists->seat_planed.length),
-                               .carrier_in = s->width_in[beam],
-                               .lb = jd->end_lb};
-    jd->hanger = NULL;
-    jd->doubled_hanger = NULL;
-    jd->doubled_count = count_doubled(jd);
-    if (!needs_hangers(jd->beam))
-        return;
-    checks_add(s, checks, choose_hanger(s, &need, "joist hanger", &jd->hanger));
-    say_gravity(s, jd->hanger, s->design->beams[beam].member);
-    if (jd->doubled_count == 0)
-        return;
-    need.width_in *= 2;
-    checks_add(s, checks, choose_hanger(s, &need, "hanger of a doubled joist", &jd->doubled_hanger));
-}
-
 bool joists_check(struct sizing *s, struct joist_design *jd)
 {
     const char *name = head_name(s->arena, KIND_JOISTS, &jd->joists->head);
@@ -129,7 +98,8 @@ bool joists_check(struct sizing *s, struct joist_design *jd)
         return true;
     struct member_checks *checks =
         checks_new(s, id, jd->joists->size.text ? jd->joists->size.text : "joists, size by the tape");
-    check_hangers(s, jd, checks);
+    if (needs_hangers(jd->beam))
+        joists_ends_hang(s, jd, checks);
     ties_check(s, jd, checks);
     return checks_close(s, checks, &jd->joists->head.at);
 }

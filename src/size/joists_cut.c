@@ -232,8 +232,10 @@ static struct cut cut_of(struct sizing *s, const struct joist_design *jd)
     struct cut cut = {.s = s, .jd = jd, .area = area_of(s->job, &jd->joists->area)};
     cut.span_in = length_inches(jd->joists->run.length);
     double apart_ft = joist_spacing_ft(jd);
-    cut.section = (struct joist_section){.width_in = length_inches(jd->width),
-                                         .depth_in = length_inches(jd->depth),
+    length_t width, depth;
+    joists_least_size(jd, &width, &depth);
+    cut.section = (struct joist_section){.width_in = length_inches(width),
+                                         .depth_in = length_inches(depth),
                                          .seat_in = length_inches(jd->joists->seat_planed.length),
                                          .cr = joist_cr((int)jd->count, 12 * apart_ft)};
     cut.section.green = serves_wet(&jd->joists->service);

@@ -89,6 +89,11 @@ bool obstructions_check(struct sizing *s);
 /* joists.c */
 void joists_place(struct sizing *s, struct joist_design *jd);
 bool joists_check(struct sizing *s, struct joist_design *jd); /* hangers and ties */
+/* joists_ends.c: each joist by itself */
+void joists_ends_place(struct sizing *s, struct joist_design *jd);
+void joists_ends_hang(struct sizing *s, struct joist_design *jd, struct member_checks *checks);
+/* The least width and depth among them and of their section. */
+void joists_least_size(const struct joist_design *jd, length_t *width, length_t *depth);
 /* Width of floor that one joist holds: the spacing, or the widest gap where they wander. */
 double joist_spacing_ft(const struct joist_design *jd);
 

@@ -117,6 +117,17 @@ static void check_low(struct sizing *s, const struct beam_design *bd, const stru
                               length_tape(s->arena, bd->member->depth)));
 }
 
+/* Of the joists of a side the one whose hanger reaches up least. */
+static double least_reach(const struct joist_design *jd)
+{
+    double least = reach_of(jd->beam, NULL, length_inches(jd->depth));
+    for (size_t i = 0; i < jd->count; i++) {
+        double reach = reach_of(jd->beam, jd->end[i].hanger, length_inches(jd->end[i].depth));
+        least = i ? fmin(least, reach) : reach;
+    }
+    return least;
+}
+
 static void check_joists(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                          struct member_checks *checks)
 {
@@ -125,7 +136,7 @@ static void check_joists(struct sizing *s, const struct beam_design *bd, const s
         if (!jd || jd->count == 0)
             continue;
         struct low low = {.name = head_name(s->arena, KIND_JOISTS, &jd->joists->head),
-                          .reach = reach_of(bd->beam, jd->hanger, length_inches(jd->depth)),
+                          .reach = least_reach(jd),
                           .first = length_inches(jd->place[0]),
                           .last = length_inches(jd->place[jd->count - 1]),
                           .half_space = joist_spacing_ft(jd) * 12 / 2};
@@ -159,10 +170,8 @@ static void check_trimmers(struct sizing *s, const struct beam_design *bd, const
         const struct opening_design *od = &s->design->openings[i];
         for (int k = 0; k < 2 && od->side && od->side->beam == bd->beam; k++) {
             double place = length_inches(od->trimmers[k].at);
-            struct low low = {.name = trimmer_name(s, od, k),
-                              .reach = reach_of(bd->beam, od->side->hanger, length_inches(od->side->depth)),
-                              .first = place,
-                              .last = place};
+            struct low low = {
+                .name = trimmer_name(s, od, k), .reach = least_reach(od->side), .first = place, .last = place};
             check_low(s, bd, at, &low, checks);
         }
     }

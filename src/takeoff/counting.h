@@ -57,6 +57,7 @@ void order_work(struct counting *counting);                          /* places o
 void count_plies(struct counting *counting);
 void count_raising(struct counting *counting);
 void count_posts(struct counting *counting);
+void count_cut_lines(struct counting *counting);
 void count_hangers(struct counting *counting);
 void count_openings(struct counting *counting);
 void count_bracing(struct counting *counting);

@@ -55,35 +55,79 @@ void add_connector(struct counting *counting, const struct hanger *hanger, int64
     }
 }
 
-/* Hangers of one sort on one side: single joists, or double ones. */
-static void count_sort(struct counting *counting, const struct joist_design *design, const struct hanger *hanger,
-                       int64_t count, bool doubled)
+/* Joists of one side that take the same hanger for the same reason. */
+struct sort {
+    const char *tail, *one, *many; /* behind the line's id; what they are called */
+    const struct hanger *hanger;
+    int64_t count;
+};
+
+static void count_sort(struct counting *counting, const struct joist_design *design, const struct sort *sort)
 {
     struct arena *arena = counting->arena;
     const struct head *head = &design->joists->head;
     const char *side = side_name(design->side), *beam = head_name(arena, KIND_BEAM, &design->beam->head);
-    if (count == 0)
-        return;
-    const char *joists = doubled ? number_of(arena, count, "doubled joist", "doubled joists")
-                                 : number_of(arena, count, "joist", "joists");
-    if (!hanger) {
+    const char *joists = number_of(arena, sort->count, sort->one, sort->many);
+    if (!sort->hanger) {
         diag_add(counting->diags, DIAG_T002, &head->at, "no hanger fits: %s of '%s' on %s, side %s, have none counted",
                  joists, head_name(arena, KIND_JOISTS, head), beam, side);
         return;
     }
-    struct takeoff_line line = connector_line(counting, hanger, "joist hanger", count);
-    line.id = arena_printf(arena, "hangers/%s/%s%s", head->id, side, doubled ? "/doubled" : "");
+    struct takeoff_line line = connector_line(counting, sort->hanger, "joist hanger", sort->count);
+    line.id = arena_printf(arena, "hangers/%s/%s%s", head->id, side, sort->tail);
     line.where = arena_printf(arena, "%s, side %s", beam, side);
-    line.counted = arena_printf(arena, "%s, side %s: %s", joists, side, number_of(arena, count, "hanger", "hangers"));
+    line.counted =
+        arena_printf(arena, "%s, side %s: %s", joists, side, number_of(arena, sort->count, "hanger", "hangers"));
     line.spare = true;
     line.at = head->at;
-    add_connector(counting, hanger, count, count == 1 ? "hanger" : "hangers", line, design->beam->head.id);
+    add_connector(counting, sort->hanger, sort->count, sort->count == 1 ? "hanger" : "hangers", line,
+                  design->beam->head.id);
+}
+
+static bool of_sort(const struct joist_end *end, bool own_size, bool doubled)
+{
+    return end->own_size == own_size && (own_size || end->doubled == doubled);
+}
+
+/* Joists of the section's own size: all take one hanger. */
+static void count_size(struct counting *counting, const struct joist_design *design, bool doubled)
+{
+    struct sort sort = {.tail = doubled ? "/doubled" : "",
+                        .one = doubled ? "doubled joist" : "joist",
+                        .many = doubled ? "doubled joists" : "joists"};
+    for (size_t i = 0; i < design->count; i++)
+        if (of_sort(&design->end[i], false, doubled)) {
+            sort.count++;
+            sort.hanger = design->end[i].hanger;
+        }
+    if (sort.count)
+        count_sort(counting, design, &sort);
+}
+
+/* Joists measured one by one: by the hanger that fits. */
+static void count_own_sizes(struct counting *counting, const struct joist_design *design)
+{
+    for (size_t i = 0; i < design->count; i++) {
+        const struct hanger *hanger = design->end[i].hanger;
+        struct sort sort = {.one = "joist of its own size", .many = "joists of their own size", .hanger = hanger};
+        bool earlier = false;
+        for (size_t k = 0; k < design->count; k++)
+            if (design->end[k].own_size && design->end[k].hanger == hanger) {
+                earlier |= k < i;
+                sort.count++;
+            }
+        if (!design->end[i].own_size || earlier)
+            continue;
+        sort.tail = hanger ? arena_printf(counting->arena, "/%s", hanger->code) : "";
+        count_sort(counting, design, &sort);
+    }
 }
 
 static void count_side(struct counting *counting, const struct joist_design *design)
 {
-    count_sort(counting, design, design->hanger, (int64_t)(design->count - design->doubled_count), false);
-    count_sort(counting, design, design->doubled_hanger, (int64_t)design->doubled_count, true);
+    count_size(counting, design, false);
+    count_size(counting, design, true);
+    count_own_sizes(counting, design);
 }
 
 static void count_strap(struct counting *counting, const struct joist_design *design)

@@ -116,16 +116,6 @@ static decimal_t count_all_plies(const struct counting *counting, const char *fi
     return decimal_of(sum);
 }
 
-static decimal_t count_joist_ends(const struct counting *counting, const char *finish)
-{
-    (void)finish;
-    int64_t sum = 0;
-    for (size_t i = 0; i < counting->design->joists_count; i++)
-        if (hangs_joists(counting->design->joists[i].beam))
-            sum += (int64_t)counting->design->joists[i].count;
-    return decimal_of(sum + hung_trimmers(counting, NULL));
-}
-
 static bool is_hung(const struct beam_design *design, int end)
 {
     enum end_kind kind = design->beam->end_[end].kind;
@@ -151,19 +141,13 @@ static decimal_t count_pockets(const struct counting *counting, const char *fini
     return decimal_of(sum);
 }
 
-static int64_t side_hangers(const struct joist_design *design)
-{
-    int64_t doubled = (int64_t)design->doubled_count, single = (int64_t)design->count - doubled;
-    return (design->hanger ? single : 0) + (design->doubled_hanger ? doubled : 0);
-}
-
 static decimal_t count_all_hangers(const struct counting *counting, const char *finish)
 {
     (void)finish;
     int64_t sum = 0;
     for (size_t i = 0; i < counting->design->joists_count; i++)
         if (hangs_joists(counting->design->joists[i].beam))
-            sum += side_hangers(&counting->design->joists[i]);
+            sum += joist_hangers(&counting->design->joists[i]);
     for (size_t i = 0; i < counting->design->beam_count; i++)
         for (int end = 0; end < 2; end++)
             sum += is_hung(&counting->design->beams[i], end) && counting->design->beams[i].end_hanger[end];
@@ -342,6 +326,9 @@ static const struct {
     {"foot of beam", count_beam_feet},
     {"ply", count_all_plies},
     {"joist end", count_joist_ends},
+    {"joist end high", count_high_joists},
+    {"joist end low", count_low_joists},
+    {"joist bay", count_joist_bays},
     {"hanger", count_all_hangers},
     {"strap", count_all_straps},
     {"post", count_all_posts},

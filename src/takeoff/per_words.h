@@ -13,6 +13,9 @@ decimal_t square_feet(wide_t area);
 /* per_site.c */
 per_fn count_shoring_days, count_shores, count_shore_feet, count_shore_studs, count_jack_days, count_cribs;
 per_fn count_floor_protected, count_trips;
+/* per_joists.c */
+per_fn count_joist_ends, count_high_joists, count_low_joists, count_joist_bays;
+int64_t joist_hangers(const struct joist_design *design);
 /* per_obstructions.c */
 per_fn count_in_the_way, count_propped, count_landed, count_headered_off;
 

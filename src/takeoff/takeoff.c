@@ -94,6 +94,7 @@ struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const st
     count_plies(&counting);
     count_raising(&counting);
     count_fastening(&counting);
+    count_cut_lines(&counting);
     count_hangers(&counting);
     count_openings(&counting);
     count_bracing(&counting);

@@ -108,8 +108,9 @@ static void ranges_hold_at_their_ends(void **state)
         const char *ends[] = {arena_strndup(*state, key.range, (size_t)(to - key.range)), to + 4};
         for (int e = 0; e < 2; e++) {
             struct diags diags;
-            char *text = arena_printf(*state, "[%s%s]\n%s = %s\n", key.kind_name, kind_has_id(key.kind) ? " x" : "",
-                                      key.key, ends[e]);
+            const char *where = strcmp(key.type, "lengths with places") == 0 ? " at 1 ft" : "";
+            char *text = arena_printf(*state, "[%s%s]\n%s = %s%s\n", key.kind_name, kind_has_id(key.kind) ? " x" : "",
+                                      key.key, ends[e], where);
             (void)read_text(*state, "job.ini", text, strlen(text), &diags);
             for (size_t d = 0; d < diags.count; d++)
                 if (diags.item[d].code >= DIAG_K007 && diags.item[d].code <= DIAG_K010)

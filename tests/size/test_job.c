@@ -47,7 +47,7 @@ static void joist_ends(void **state)
     assert_near(loads_total(&b->end_lb), 50 * 16.0 / 12 * 5, 1e-6);
     assert_int_equal(a->count, 6); /* 8, 24, 40, 56, 72, 88 in of 103 */
     assert_near(length_inches(a->place[5]), 88, 0);
-    assert_non_null(a->hanger);
+    assert_non_null(a->end[0].hanger);
     assert_near(made_check(&made, "joists north on beam B1, side A", "joist hanger")->demand, 400, 1e-6);
     /* lapped: side B one joist thickness over */
     struct made lapped;
@@ -293,7 +293,7 @@ static void hanger_without_listing(void **state)
         made.catalog->hangers[i].load[2] = NAN; /* CD 1.25, roof live load */
     made_size(&made);
     const struct check *check = made_check(&made, "joists north on beam B1, side A", "joist hanger");
-    assert_null(made.design->beams[0].side[0]->hanger);
+    assert_null(made.design->beams[0].side[0]->end[0].hanger);
     assert_true(isinf(check->ratio));
     assert_non_null(strstr(check->note, "no listed load at this duration"));
     assert_false(made.design->beams[0].passes);
@@ -305,7 +305,7 @@ static void hanger_does_not_fit(void **state)
     made_start(&made, *state);
     made_set(&made, "joists", "south", "measured depth", "20 in");
     made_size(&made);
-    assert_null(made.design->beams[0].side[1]->hanger);
+    assert_null(made.design->beams[0].side[1]->end[0].hanger);
     assert_non_null(strstr(made_check(&made, "joists south on beam B1, side B", "joist hanger")->note, "no hanger"));
 }
 
@@ -335,7 +335,7 @@ static void joists_run_on(void **state)
     double w =
         loads_total(&made.design->beams[0].side[0]->line_plf) + loads_total(&made.design->beams[0].side[1]->line_plf);
     assert_near(w, 692.1, 0.2);
-    assert_null(made.design->beams[0].side[0]->hanger);
+    assert_null(made.design->beams[0].side[0]->end[0].hanger);
 }
 
 static void member_not_in_catalog(void **state)
@@ -368,8 +368,15 @@ static void doubled_joists(void **state)
     made_start(&made, *state);
     made_set(&made, "joists", "north", "doubled at", "24 in, 56 in");
     made_size(&made);
-    assert_int_equal(made.design->beams[0].side[0]->doubled_count, 2);
-    const struct hanger *hanger = made.design->beams[0].side[0]->doubled_hanger;
+    const struct joist_design *north = made.design->beams[0].side[0];
+    const struct hanger *hanger = NULL;
+    int doubled = 0;
+    for (size_t i = 0; i < north->count; i++)
+        if (north->end[i].doubled) {
+            doubled++;
+            hanger = north->end[i].hanger;
+        }
+    assert_int_equal(doubled, 2);
     assert_non_null(hanger);
     assert_true(length_inches(hanger->width_from) <= 3 && length_inches(hanger->width_to) >= 3);
     assert_false(made_says(&made, DIAG_S001));

@@ -37,6 +37,7 @@ struct house {
     struct job job;
     struct beam_design beam_design[2];
     struct joist_design joist_design[2];
+    struct joist_end end[2][11];
     struct post_design post_design[2];
     struct shore_design shore_design[1];
     struct design design;
@@ -107,6 +108,22 @@ static inline struct beam_end end_on(const struct entry *at, enum end_kind kind,
     return (struct beam_end){.kind = kind, .ref = {.kind = of, .id = id, .at = at}, .at = at};
 }
 
+/* Every 16 in; the last two of side B are doubled.  One of side A stands high, two hang low. */
+static inline void house_joist_ends(struct house *house)
+{
+    for (int side = 0; side < 2; side++)
+        for (int i = 0; i < 11; i++) {
+            bool doubled = side == 1 && (i == 8 || i == 9);
+            house->end[side][i] = (struct joist_end){.at = INCHES(7 + 16 * i),
+                                                     .width = INCHES(1.5),
+                                                     .depth = INCHES(9.25),
+                                                     .doubled = doubled,
+                                                     .hanger = &house->hanger[doubled ? HANGER_DOUBLE : HANGER_JOIST]};
+        }
+    house->end[0][2].off_line = INCHES(0.25);
+    house->end[0][3].off_line = house->end[0][4].off_line = -INCHES(0.375);
+}
+
 static inline void house_beams(struct house *house)
 {
     const struct entry *at = &house->written;
@@ -120,6 +137,7 @@ static inline void house_beams(struct house *house)
                                    .spacing = {INCHES(12), at},
                                    .stagger = {INCHES(6), at},
                                    .end = {INCHES(2), at},
+                                   .clear_of_hangers = {INCHES(1.5), NULL},
                                    .edge = {INCHES(2), at},
                                    .each_face = {YES, at}};
     house->beam[0].held[0].choice = HELD_BLOCKS;
@@ -154,16 +172,14 @@ static inline void house_beams(struct house *house)
                                                    .beam = &house->beam[0],
                                                    .side = 0,
                                                    .count = 11,
-                                                   .hanger = &house->hanger[HANGER_JOIST],
+                                                   .end = house->end[0],
                                                    .strap = &house->hanger[STRAP],
                                                    .tied_pairs = 11};
-    house->joist_design[1] = (struct joist_design){.joists = &house->joists[1],
-                                                   .beam = &house->beam[0],
-                                                   .side = 1,
-                                                   .count = 10,
-                                                   .doubled_count = 2,
-                                                   .hanger = &house->hanger[HANGER_JOIST],
-                                                   .doubled_hanger = &house->hanger[HANGER_DOUBLE]};
+    house->joist_design[1] = (struct joist_design){
+        .joists = &house->joists[1], .beam = &house->beam[0], .side = 1, .count = 10, .end = house->end[1]};
+    house_joist_ends(house);
+    for (int side = 0; side < 2; side++)
+        house->beam_design[0].side[side] = &house->joist_design[side];
 }
 
 static inline void house_supports(struct house *house)

@@ -21,6 +21,9 @@ static const struct {
     {"foot of beam", 2282}, /* 273-7/8 in = 22.823 ft */
     {"ply", 500},
     {"joist end", 2100},
+    {"joist end high", 100},
+    {"joist end low", 200},
+    {"joist bay", 1900}, /* 10 and 9 */
     {"hanger", 2200},
     {"strap", 1100},
     {"post", 100},

@@ -72,11 +72,11 @@ static void check_hangers(const struct sample *sample)
     int64_t ends = 0, nails = 0;
     for (size_t i = 0; i < sample->design->joists_count; i++) {
         const struct joist_design *joists = &sample->design->joists[i];
-        int64_t doubled = (int64_t)joists->doubled_count, all = (int64_t)joists->count;
-        assert_non_null(joists->hanger);
-        ends += all;
-        nails += (all - doubled) * holes(joists->hanger);
-        nails += doubled > 0 ? doubled * holes(joists->doubled_hanger) : 0;
+        ends += (int64_t)joists->count;
+        for (size_t k = 0; k < joists->count; k++) {
+            assert_non_null(joists->end[k].hanger);
+            nails += holes(joists->end[k].hanger);
+        }
     }
     for (size_t i = 0; i < sample->design->beam_count; i++)
         for (int end = 0; end < 2; end++) {

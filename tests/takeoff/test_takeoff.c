@@ -26,13 +26,23 @@ static void plies_are_single_pieces(void **state)
                         "2 plies x 8' 2-7/8\": bearing 3\" + clear 8' 0\" - gap 1/8\"");
 }
 
-/* B1 cut over a support at 80 in: 80 + 95 in.  Fasteners from the ends of each piece, 2 in off, rows 12 in apart of
- * which one is staggered 6 in: floor(76 / 12) + 1 = 7 and floor(70 / 12) + 1 = 6, both faces: 26; floor(91 / 12) + 1 =
- * 8 and floor(85 / 12) + 1 = 8: 32.  The longer piece is what is carried and lifted. */
+/* B1 cut over a support at 80 in: 80 + 95 in.  The longer piece is what is carried and lifted.
+ *
+ * Fasteners keep 2 in from a splice, 3.5 in (the bearings) from the beam's ends, and in a row 2.4375 in (15 D) from
+ * those of the other face.  The joists stand at 7 + 16 i of either piece (80 is 5 x 16), zones 4.75 to 9.25: as for the
+ * whole beam nothing from 12 down to 9 in clears them, 8 in does, from 1.25 to 4.75 modulo 8.
+ *
+ * Piece 1, no doubled joist on it: row 1 of face A from 3.6875, the first that leaves face B one (1.25: 9.25): A
+ * floor((78 - 3.6875) / 8) + 1 = 10, B floor((78 - 9.25) / 8) + 1 = 9.  Row 2: near 7.6875 is 9.25: 9; face B,
+ * near 13.25 and from 3.6875 to 4.75 modulo 8: 4.75: floor((78 - 4.75) / 8) + 1 = 10. Piece 2, doubled ones on face B,
+ * from 2 to 4 modulo 8 there: row 1 of face A from 4.4375 (B: 2): floor((91.5 - 4.4375) / 8) + 1 = 11, B floor((91.5 -
+ * 2) / 8) + 1 = 12.  Row 2: near 8.4375 is 9.25: 11; B at 4: floor((91.5 - 4) / 8) + 1 = 11. */
 static void spliced_plies(void **state)
 {
     struct house *house = house_new(*state);
     length_t piece[] = {INCHES(80), INCHES(95)};
+    house->fastener[NAIL_16D].diameter = INCHES(0.162);
+    house->fastener[NAIL_16D].length = INCHES(3.5);
     house->beam_design[0].piece = piece;
     house->beam_design[0].piece_count = 2;
     const struct takeoff *takeoff = house_count(house);
@@ -43,8 +53,11 @@ static void spliced_plies(void **state)
         line_of(takeoff, "plies/B1/piece 2")->counted,
         "3 plies x 7' 11\", piece 2 of 2: from 6' 8\" to end 2, cut over the middle of a support; in all "
         "14' 7\"");
-    assert_count(takeoff, "ply fasteners/B1/piece 1", 26);
-    assert_count(takeoff, "ply fasteners/B1/piece 2", 32);
+    assert_count(takeoff, "ply fasteners/B1/piece 1/A", 19);
+    assert_count(takeoff, "ply fasteners/B1/piece 1/B", 19);
+    assert_count(takeoff, "ply fasteners/B1/piece 2/A", 22);
+    assert_count(takeoff, "ply fasteners/B1/piece 2/B", 23);
+    assert_int_equal(takeoff->ply_layout[1].start, INCHES(80));
     assert_within(takeoff->raising[0].ply_lb, house->member[DFL_2X10].weight_plf * 95 / 12, 1e-12);
     assert_within(takeoff->raising[0].beam_lb, house->member[DFL_2X10].weight_plf * 3 * 175 / 12, 1e-12);
 }
@@ -128,36 +141,53 @@ static void hangers_match_ends_and_nails_match_holes(void **state)
 }
 
 /* 3-1/2 x 0.162 in through two plies of 1-1/2 in stand 1/2 in in the third, less than 6 D = 0.972 in: each face's nails
- * count at the joint next to it.  175 in, ends 2 in: floor(171 / 12) + 1 = 15 in the first row, floor((171 - 6) / 12) +
- * 1 = 14 in the staggered one, both faces: 2 x (15 + 14) = 58. */
-static void ply_fasteners_in_the_pattern(void **state)
+ * count at the joint next to it.  Two nails are longer than the beam is wide, so in a row those of the two faces keep
+ * 15 D = 2.43, up to 2-7/16 in.
+ *
+ * Zones of face A: 7 + 16 i -/+ (3/4 + 1-1/2), 4.75 to 9.25 and on every 16 in; of face B also 132 to 138 and 148 to
+ * 154, its doubled joists; B2 hangs beyond the rest.  At 12, 11, 10 and 9 in the places modulo the greatest common
+ * divisor with 16 (4, 1, 2, 1) all meet a zone of 4-1/2 in.  At 8 in face A is clear from 1.25 to 4.75 (modulo 8), face
+ * B from 2 to 4.  Row 1: the first start from 3.5 on that leaves one on face B at least 2.4375 away is 4.4375 (2 on
+ * face B: 10); the bearings, 3.5, end the row: A floor((171.5 - 4.4375) / 8) + 1 = 21, B floor((171.5 - 10) / 8) + 1
+ * = 21. Row 2: near 4.4375 + 6 x 8 / 12 = 8.4375 is 9.25 (of 1.25 to 1.5625 and 4.4375 to 4.75): 21; face B at 4: 21.
+ */
+static void ply_fasteners_clear_the_hangers(void **state)
 {
     struct house *house = house_new(*state);
     struct fastener *nail = &house->fastener[NAIL_16D];
     nail->diameter = INCHES(0.162);
     nail->length = INCHES(3.5);
+    house->beam[1].end_[1] = house->beam[1].end_[0]; /* nothing hangs on B1 but joists */
     const struct takeoff *takeoff = house_count(house);
-    assert_count(takeoff, "ply fasteners/B1", 58);
-    assert_string_equal(line_of(takeoff, "ply fasteners/B1")->counted,
-                        "2 faces x (1 row of floor((14' 7\" - 2 x 2\") / 1' 0\") + 1 = 15 + 1 staggered row of "
-                        "floor((14' 7\" - 2 x 2\" - 6\") / 1' 0\") + 1 = 14), driven from each face; "
-                        "ply joint 1: those of face A; ply joint 2: those of face B");
-    /* B2 hangs on B1 by one end: 5 more on each face */
-    house->beam[0].more_at_hung.count = 5;
+    assert_count(takeoff, "ply fasteners/B1/A", 42);
+    assert_count(takeoff, "ply fasteners/B1/B", 42);
+    assert_string_equal(line_of(takeoff, "ply fasteners/B1/A")->counted,
+                        "driven from face A, every 8\", the largest even spacing up to 1' 0\" that clears what hangs "
+                        "there: row 1 from 4-7/16\": 21, row 2 from 9-1/4\": 21; ply joint 1: those of face A; ply "
+                        "joint 2: those of face B");
+    /* One face: nothing to keep away from; from 3.5: floor(168 / 8) + 1 = 22; near 3.5 + 4 = 7.5 is 9.25: 21; row 3 as
+     * row 1. */
+    house->beam[0].each_face.choice = NO;
+    house->beam[0].rows.count = 3;
     takeoff = house_count(house);
-    assert_count(takeoff, "ply fasteners/B1", 58);
+    assert_count(takeoff, "ply fasteners/B1/A", 22 + 21 + 22);
+    assert_null(line_find(takeoff, "ply fasteners/B1/B"));
+    /* No stagger: 3 x 22; nothing on the faces: 12 in from 3.5, floor(168 / 12) + 1 = 15, 3 x 15. */
+    house->beam[0].stagger.length = 0;
+    assert_count(house_count(house), "ply fasteners/B1/A", 66);
+    house->beam_design[0].side[0] = NULL;
+    assert_count(house_count(house), "ply fasteners/B1/A", 45);
+}
+
+/* B2 hangs on B1 by one end: 5 more on each face. */
+static void more_ply_fasteners_where_a_beam_hangs(void **state)
+{
+    struct house *house = house_new(*state);
+    house->beam[0].more_at_hung.count = 5;
+    const struct takeoff *takeoff = house_count(house);
     assert_count(takeoff, "ply fasteners/B1/hung", 10);
     assert_string_equal(line_of(takeoff, "ply fasteners/B1/hung")->counted,
                         "1 hung beam end x 2 faces x 5 beside the pattern, within 12 in of the hanger");
-    /* one face, three rows: rows 1 and 3 are full, row 2 is staggered: 15 + 14 + 15 */
-    house->beam[0].each_face.choice = NO;
-    house->beam[0].rows.count = 3;
-    assert_count(house_count(house), "ply fasteners/B1", 44);
-    /* no stagger: 3 x 15; the last one falls on the end distance exactly: 2 + 14 x 12 = 170, 171 / 9 = 19: 20 a row */
-    house->beam[0].stagger.length = 0;
-    assert_count(house_count(house), "ply fasteners/B1", 45);
-    house->beam[0].spacing.length = INCHES(9);
-    assert_count(house_count(house), "ply fasteners/B1", 60);
 }
 
 static void no_pattern_counts_nothing_and_says_so(void **state)
@@ -235,7 +265,8 @@ static void what_cannot_be_counted_is_noted(void **state)
     struct house *house = house_new(*state);
     house->beam_design[1].member = NULL;
     house->beam_design[1].end_hanger[1] = NULL;
-    house->joist_design[0].hanger = NULL;
+    for (size_t i = 0; i < house->joist_design[0].count; i++)
+        house->end[0][i].hanger = NULL;
     house->shore_design[0].member = NULL;
     house->block[0].depth.length = 0;
     const struct takeoff *takeoff = house_count(house);
@@ -318,7 +349,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(hangers_and_their_nails, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(straps_and_their_nails, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hangers_match_ends_and_nails_match_holes, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(ply_fasteners_in_the_pattern, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(ply_fasteners_clear_the_hangers, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(more_ply_fasteners_where_a_beam_hangs, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_pattern_counts_nothing_and_says_so, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_lumber, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plates_of_other_wood, support_setup, support_teardown),
