@@ -49,7 +49,7 @@ static void add_side(struct counting *counting, const struct beam_design *design
     if (counting->job->facts.saw_offset.at)
         out->guide_line = out->cut_line + counting->job->facts.saw_offset.length;
     out->rests_lb = side->end_lb.of[LOAD_DEAD];
-    for (int source = 0; source < LOAD_SOURCES; source++)
+    for (int source = 0; source < LOAD_UPLIFT; source++)
         out->most_lb += side->end_lb.of[source];
 }
 

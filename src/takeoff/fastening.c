@@ -62,14 +62,13 @@ static struct layout_pattern pattern_of(struct counting *counting, const struct 
 {
     const struct beam *beam = design->beam;
     const struct fastener *fastener = catalog_fastener(counting->catalog, beam->ply_fasteners.text);
-    struct layout_pattern out = {
-        .length = design->cut_length,
-        .reserve = {greater(beam->end.length, design->bearing[0]), greater(beam->end.length, design->bearing[1])},
-        .most = beam->spacing.length,
-        .least = least_apart(fastener),
-        .stagger = beam->stagger.length,
-        .rows = beam->rows.count < LAYOUT_ROWS ? beam->rows.count : LAYOUT_ROWS,
-        .faces = beam->each_face.choice == YES ? 2 : 1};
+    struct layout_pattern out = {.length = beam_piece(design, piece),
+                                 .reserve = {beam->end.length, beam->end.length},
+                                 .most = beam->spacing.length,
+                                 .least = least_apart(fastener),
+                                 .stagger = beam->stagger.length,
+                                 .rows = beam->rows.count < LAYOUT_ROWS ? beam->rows.count : LAYOUT_ROWS,
+                                 .faces = beam->each_face.choice == YES ? 2 : 1};
     out.meet = fastener && 2 * fastener->length > design->width;
     if (piece == 0)
         out.reserve[0] = greater(beam->end.length, design->bearing[0]);
