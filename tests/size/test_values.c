@@ -31,7 +31,7 @@ static void each_line_says_its_own(void **state)
     assert_string_equal(values_of(&made, "beam B1, end 1", "least bearing length"), "");
     assert_string_equal(values_of(&made, "post P1", "column"), supplement);
     assert_string_equal(values_of(&made, "shore S1", "shore stud"), supplement);
-    const struct hanger *hanger = made.design->beams[0].side[0]->hanger;
+    const struct hanger *hanger = made.design->beams[0].side[0]->end[0].hanger;
     assert_non_null(hanger);
     assert_string_equal(values_of(&made, "joists north on beam B1, side A", "joist hanger"), hanger->source);
 }
