@@ -7,9 +7,14 @@
 #include "sawbill/length.h"
 #include "sawbill/money.h"
 
-/* label,length,count and, where there is more than one kind of wood, member */
+/* label,length,count and, where there is more than one kind of wood, member; joints: places from end 1 where the piece
+ * may be made of two, over supports, parted by ';' */
+enum { LIST_JOINTS_MOST = 6 };
 struct list_piece {
     const char *label, *member; /* member: "" when not given */
+    const char *joints;         /* as written */
+    length_t *joint;            /* ascending */
+    size_t joint_count;
     length_t length;
     int count;
     struct place at, length_at;

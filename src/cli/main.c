@@ -129,20 +129,21 @@ static int terminal_width(void)
 /* An option of cuts; false: it is none. */
 static bool read_cuts_option(int c, const char *name, struct cuts_options *cuts)
 {
-    const char **const texts[] = {
-        [OPTION_STOCK - OPTION_STOCK] = &cuts->stock,     [OPTION_KERF - OPTION_STOCK] = &cuts->kerf,
-        [OPTION_TRIM - OPTION_STOCK] = &cuts->trim,       [OPTION_LEAST - OPTION_STOCK] = &cuts->least_cutoff,
-        [OPTION_SECONDS - OPTION_STOCK] = &cuts->seconds, [OPTION_CERTIFICATE - OPTION_STOCK] = &cuts->certificate,
-        [OPTION_SHOP - OPTION_STOCK] = &cuts->shop_stock,
+    const struct {
+        int option;
+        const char **text;
+    } texts[] = {
+        {OPTION_STOCK, &cuts->stock},        {OPTION_KERF, &cuts->kerf},       {OPTION_TRIM, &cuts->trim},
+        {OPTION_LEAST, &cuts->least_cutoff}, {OPTION_SECONDS, &cuts->seconds}, {OPTION_CERTIFICATE, &cuts->certificate},
+        {OPTION_SHOP, &cuts->shop_stock},
     };
     if (c < OPTION_STOCK || c > OPTION_SHOP)
         return false;
-    if (c == OPTION_BOTH)
-        cuts->both_ends = true;
-    else if (c == OPTION_SQUARE)
-        cuts->square_both_ends = true;
-    else
-        *texts[c - OPTION_STOCK] = optarg;
+    cuts->both_ends = cuts->both_ends || c == OPTION_BOTH;
+    cuts->square_both_ends = cuts->square_both_ends || c == OPTION_SQUARE;
+    for (size_t i = 0; i < sizeof texts / sizeof *texts; i++)
+        if (texts[i].option == c)
+            *texts[i].text = optarg;
     if (!cuts->first)
         cuts->first = name;
     return true;

@@ -5,6 +5,8 @@
 #include "cut_internal.h"
 #include "sawbill/text.h"
 
+_Static_assert((int)LIST_JOINTS_MOST == (int)CUT_JOINTS_MOST, "one limit");
+
 /* Rows of one member stand together, each member's in the order of the file. */
 struct keyed {
     const char *member; /* folded */
@@ -51,6 +53,21 @@ static struct keyed *key_stock(struct arena *arena, const struct cut_list *list,
     return keyed;
 }
 
+static void add_joints(struct arena *arena, const struct cut_list *list, const struct keyed *keyed, size_t count,
+                       struct cut_problem *problem)
+{
+    struct cut_joints *joints = NULL;
+    size_t capacity = 0;
+    for (size_t i = 0; i < count; i++) {
+        const struct list_piece *piece = &list->piece[keyed[i].row];
+        if (piece->joint_count == 0)
+            continue;
+        joints = arena_more(arena, joints, problem->joints_count, &capacity, sizeof *joints);
+        joints[problem->joints_count++] = (struct cut_joints){i, piece->joint, piece->joint_count};
+    }
+    problem->joints = joints;
+}
+
 static void add_pieces(struct arena *arena, const struct cut_list *list, const struct keyed *keyed, size_t count,
                        struct cut_problem *problem)
 {
@@ -63,6 +80,7 @@ static void add_pieces(struct arena *arena, const struct cut_list *list, const s
         problem->piece[i] = (struct cut_piece){piece->label, piece->length, piece->count};
     }
     problem->piece_at = at;
+    add_joints(arena, list, keyed, count, problem);
     problem->at = at[0];
 }
 

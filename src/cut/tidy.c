@@ -117,7 +117,7 @@ static size_t gather(const struct raw_stick *a, const struct raw_stick *b, size_
 static bool tidy_pair(struct tidying *tidying, size_t a, size_t b)
 {
     struct raw_stick *stick = tidying->stick;
-    size_t type[MOST_PAIR_PIECES], room_a[MOST_PAIR_PIECES], room_b[MOST_PAIR_PIECES];
+    size_t type[MOST_PAIR_PIECES] = {0}, room_a[MOST_PAIR_PIECES] = {0}, room_b[MOST_PAIR_PIECES] = {0};
     size_t count = stick[a].count + stick[b].count;
     if (count > MOST_PAIR_PIECES)
         return false;

@@ -86,8 +86,8 @@ static length_t longest_room(const struct look *look)
 /* Lengths to units: exact, but where they would be too many. */
 static void count_units(struct look *look)
 {
-    length_t unit = 0;
-    for (size_t i = 0; i < look->kinds; i++)
+    length_t unit = look->kind[0].size;
+    for (size_t i = 1; i < look->kinds; i++)
         unit = divisor(look->kind[i].size, unit);
     if (unit < LENGTH_INCH / 64 && longest_room(look) / unit > UNITS_MOST) {
         unit = LENGTH_INCH / 64;

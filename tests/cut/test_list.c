@@ -61,6 +61,36 @@ static void supply_and_trim_are_kept(void **state)
     assert_int_equal(plan->stick_count, 3);
 }
 
+/* A ply of 24 ft that may be joined at 12 ft: two of 12 ft 1 in at 9.00 beat one of 25 ft at 20.00. */
+static void joints_are_chosen_from(void **state)
+{
+    struct diags diags = {.arena = *state};
+    const struct cut_rules rules = {.kerf = INCHES(0.125), .trim = INCHES(0.5)};
+    size_t count;
+    struct cut_problem *problem =
+        read(state, "label,length,count,joints\nply,24 ft,1,8 ft; 12 ft\n",
+             "length,price,supply,trim\n25 ft,20,,\n12 ft 1 in,9,,\n", &rules, &count, &diags);
+    assert_int_equal(diags.count, 0);
+    struct cut_plan *plan = solve(*state, &problem[0]);
+    assert_int_equal(plan->cost, CENTS(1800));
+    assert_int_equal(plan->joined[0], 2); /* at the second place */
+    assert_string_equal(plan->stick[1].part[0].label, "ply, part 2 of 2");
+}
+
+static void joints_that_cannot_be(void **state)
+{
+    struct diags diags = {.arena = *state};
+    const struct cut_rules rules = {.kerf = INCHES(0.125)};
+    size_t count;
+    (void)read(state, "label,length,count,joints\na,24 ft,1,12\nb,24 ft,1,24 ft\nc,24 ft,1,9 ft; 8 ft\n",
+               "length,price,supply,trim\n25 ft,20,,\n", &rules, &count, &diags);
+    assert_int_equal(diags.count, 3);
+    assert_string_equal(diags.item[1].text, "'24 ft' in column 'joints': a joint lies between the ends of the piece; "
+                                            "write them like '8 ft; 16 ft'");
+    assert_string_equal(diags.item[2].text, "'8 ft' in column 'joints': joints go from end 1 on, each once; write them "
+                                            "like '8 ft; 16 ft'");
+}
+
 static void a_place_for_each_fault(void **state)
 {
     struct diags diags = {.arena = *state};
@@ -82,6 +112,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(a_problem_for_each_member, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(supply_and_trim_are_kept, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(joints_are_chosen_from, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(joints_that_cannot_be, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_place_for_each_fault, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
