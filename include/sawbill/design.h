@@ -116,7 +116,8 @@ struct inner_design {
     length_t bearing;               /* along the beam, its middle at inner->on.at_length */
     bool spliced;                   /* all plies are cut over its middle */
     struct loads lb, least_lb, full_lb;
-    struct loads piece_lb[2]; /* what bears left and right of a splice, each on its half */
+    struct loads piece_lb[2];       /* what bears left and right of a splice, each on its half */
+    const struct hanger *hold_down; /* as of an end */
 };
 struct beam_design {
     const struct beam *beam;

@@ -342,6 +342,7 @@ bool inner_bearing_check(struct sizing *s, const struct beam_design *bd, size_t 
     if (inner->spliced)
         rest.lb = &heavier;
     check_below(s, bd, &rest, checks);
+    uplift_inner_check(s, bd, which, checks);
     check_uplift(s, bd, &inner->lb, &inner->least_lb, checks);
     return checks_close(s, checks, place_of(inner->inner->on.at, &bd->beam->head));
 }

@@ -77,6 +77,7 @@ void snow_write(struct sizing *s);
 struct beam_case;
 struct check uplift_check(struct sizing *s, const struct hanger *hanger, double lb, const char *name);
 void uplift_end_check(struct sizing *s, const struct beam_design *bd, int end, struct member_checks *checks);
+void uplift_inner_check(struct sizing *s, const struct beam_design *bd, size_t which, struct member_checks *checks);
 void uplift_bending(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                     struct member_checks *checks);
 void uplift_write(struct sizing *s);

@@ -64,32 +64,44 @@ static const struct hanger *named(struct sizing *s, const struct beam *beam)
     return NULL;
 }
 
-/* Not on a hanger: on a post a cap of the catalog, elsewhere what the job names. */
-void uplift_end_check(struct sizing *s, const struct beam_design *bd, int end, struct member_checks *checks)
+/* On a post a cap of the catalog, elsewhere what the job names; NULL: an engineer answers, or nothing holds it. */
+static const struct hanger *hold_down(struct sizing *s, const struct beam_design *bd, enum end_kind kind, double lb,
+                                      struct member_checks *checks)
 {
     const struct beam *beam = bd->beam;
-    double lb = bd->end_lb[end].of[LOAD_UPLIFT];
-    enum end_kind kind = beam->end_[end].kind;
-    if (lb <= 0 || kind == END_BEAM || kind == END_HANGER)
-        return;
     if (!beam->hold_down.at && (beam->hold_down_engineer.at || beam->status.choice == NE_EXISTING)) {
         unchecked_add(s, arena_printf(s->arena, "not checked: what holds %s down against %s lb%s%s", checks->id,
                                       pounds(s, lb), beam->hold_down_engineer.at ? ": by the engineer, " : "",
                                       beam->hold_down_engineer.at ? beam->hold_down_engineer.text : ""));
-        return;
+        return NULL;
     }
     const struct hanger *hanger = NULL;
     if (beam->hold_down.at)
         hanger = named(s, beam);
     else if (kind == END_POST)
         hanger = cap_for(s, bd, lb);
-    s->design->beams[bd - s->design->beams].hold_down[end] = hanger;
     struct check check = check_of("held down", "listed uplift (hangers.csv)", lb, 0, "lb");
     check.combination = under;
     check.note = kind == END_POST && !beam->hold_down.at
                      ? "no cap in hangers.csv fits the beam; write 'hold down = CODE' or 'hold down engineer'"
                      : "nothing holds it; write 'hold down = CODE', a strap or cap, or 'hold down engineer'";
     checks_add(s, checks, hanger ? uplift_check(s, hanger, lb, "held down") : check);
+    return hanger;
+}
+
+void uplift_end_check(struct sizing *s, const struct beam_design *bd, int end, struct member_checks *checks)
+{
+    double lb = bd->end_lb[end].of[LOAD_UPLIFT];
+    enum end_kind kind = bd->beam->end_[end].kind;
+    if (lb > 0 && kind != END_BEAM && kind != END_HANGER)
+        s->design->beams[bd - s->design->beams].hold_down[end] = hold_down(s, bd, kind, lb, checks);
+}
+
+void uplift_inner_check(struct sizing *s, const struct beam_design *bd, size_t which, struct member_checks *checks)
+{
+    struct inner_design *inner = &bd->inner[which];
+    if (inner->lb.of[LOAD_UPLIFT] > 0)
+        inner->hold_down = hold_down(s, bd, inner->inner->on.kind, inner->lb.of[LOAD_UPLIFT], checks);
 }
 
 /* Bent the other way, its upper side in tension: of glulam that is the weaker one. */
@@ -165,8 +177,9 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
                                   "not checked: what holds down all that is below the ends of %s against its uplift, "
                                   "posts to the ground",
                                   name));
-    if (bd->inner_count > 0)
-        unchecked_add(s, arena_printf(s->arena, "not checked: what holds %s down at its inner supports", name));
+    for (size_t i = 0; i < bd->inner_count; i++)
+        basis_add(s, arena_printf(s->arena, "%s is lifted by %s lb", inner_name(s, bd, i),
+                                  pounds(s, bd->inner[i].lb.of[LOAD_UPLIFT])));
     for (int side = 0; side < 2; side++) {
         const struct joist_design *jd = bd->side[side];
         if (!jd || !(jd->end_lb.of[LOAD_UPLIFT] > 0))

@@ -170,20 +170,28 @@ static void count_beam_end(struct counting *counting, const struct beam_design *
     add_connector(counting, design->end_hanger[end], 1, "hanger", line, NULL);
 }
 
-static void count_hold_down(struct counting *counting, const struct beam_design *design, int end)
+/* place: "end 1" */
+static void count_hold_down(struct counting *counting, const struct beam_design *design, const struct hanger *hanger,
+                            const char *place)
 {
     struct arena *arena = counting->arena;
     const struct head *head = &design->beam->head;
-    const struct hanger *hanger = design->hold_down[end];
     if (!hanger)
         return;
     const char *word = hanger->kind == CONNECTOR_STRAP ? "hold-down strap" : "cap";
     struct takeoff_line line = connector_line(counting, hanger, word, 1);
-    line.id = arena_printf(arena, "hold-down/%s/end %d", head->id, end + 1);
-    line.where = arena_printf(arena, "%s, end %d", head_name(arena, KIND_BEAM, head), end + 1);
-    line.counted = arena_printf(arena, "wind lifts end %d: 1 %s", end + 1, word);
+    line.id = arena_printf(arena, "hold-down/%s/%s", head->id, place);
+    line.where = arena_printf(arena, "%s, %s", head_name(arena, KIND_BEAM, head), place);
+    line.counted = arena_printf(arena, "wind lifts %s: 1 %s", place, word);
     line.at = head->at;
     add_connector(counting, hanger, 1, word, line, NULL);
+}
+
+static void count_inner_hold_downs(struct counting *counting, const struct beam_design *design)
+{
+    for (size_t i = 0; i < design->inner_count; i++)
+        count_hold_down(counting, design, design->inner[i].hold_down,
+                        arena_printf(counting->arena, "inner support %zu", i + 1));
 }
 
 void count_hangers(struct counting *counting)
@@ -194,9 +202,13 @@ void count_hangers(struct counting *counting)
             count_side(counting, &design->joists[i]);
             count_strap(counting, &design->joists[i]);
         }
-    for (size_t i = 0; i < design->beam_count; i++)
-        for (int end = 0; end < 2 && is_new_beam(design->beams[i].beam); end++) {
-            count_beam_end(counting, &design->beams[i], end);
-            count_hold_down(counting, &design->beams[i], end);
+    for (size_t i = 0; i < design->beam_count; i++) {
+        const struct beam_design *beam = &design->beams[i];
+        for (int end = 0; end < 2 && is_new_beam(beam->beam); end++) {
+            count_beam_end(counting, beam, end);
+            count_hold_down(counting, beam, beam->hold_down[end], end ? "end 2" : "end 1");
         }
+        if (is_new_beam(beam->beam))
+            count_inner_hold_downs(counting, beam);
+    }
 }

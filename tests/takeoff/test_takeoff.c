@@ -62,6 +62,19 @@ static void spliced_plies(void **state)
     assert_within(takeoff->raising[0].beam_lb, house->member[DFL_2X10].weight_plf * 3 * 175 / 12, 1e-12);
 }
 
+/* What holds a beam down over a support between its ends is counted like that of an end: one there. */
+static void held_down_between(void **state)
+{
+    struct house *house = house_new(*state);
+    struct inner_design inner = {.hold_down = &house->hanger[STRAP]};
+    house->beam_design[0].inner = &inner;
+    house->beam_design[0].inner_count = 1;
+    const struct takeoff *takeoff = house_count(house);
+    assert_count(takeoff, "hold-down/B1/inner support 1", 1);
+    assert_string_equal(line_of(takeoff, "hold-down/B1/inner support 1")->where, "beam B1, inner support 1");
+    assert_null(line_find(takeoff, "hold-down/B1/end 1"));
+}
+
 /* P2 stands already: nothing of it is counted.  K1 has one piece under each of the three plies of P1. */
 static void posts_and_blocks(void **state)
 {
@@ -344,6 +357,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(plies_are_single_pieces, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(spliced_plies, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(held_down_between, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(posts_and_blocks, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plies_that_no_nail_crosses_are_stitched, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hangers_and_their_nails, support_setup, support_teardown),
