@@ -88,6 +88,13 @@ struct trade {
     percent_t burden;
     struct place at;
 };
+/* conditions.csv, which may be absent: what makes a task take longer, or shorter */
+struct condition {
+    const char *condition, *task, *source, *note;
+    decimal_t factor; /* of the task's hours */
+    double from_lb;   /* > 0: holds by itself where a ply or beam that is lifted weighs so much */
+    struct place at;
+};
 /* assemblies.csv: for each one `per`, so many of an item or task */
 struct assembly_line {
     const char *assembly, *per, *item, *task, *note, *cost_code; /* one of item, task is NULL */
@@ -132,13 +139,16 @@ struct catalog {
     size_t assembly_count;
     struct supplier *suppliers;
     size_t supplier_count;
+    struct condition *conditions;
+    size_t condition_count;
     struct shop_piece *shop;
     size_t shop_count;
     unsigned long closed; /* a view of the catalog: bit i set, supplier i sells nothing */
 };
 
 /* Reads members.csv, design_values.csv, prices.csv, hangers.csv, fasteners.csv, labor.csv, trades.csv, assemblies.csv
- * and suppliers.csv of `folder`, and `shop_stock` (a file, or NULL).  Faults, each with file:line:column, are in diags.
+ * and suppliers.csv of `folder`, conditions.csv where there is one, and `shop_stock` (a file, or NULL).  Faults, each
+ * with file:line:column, are in diags.
  */
 struct catalog *catalog_read(struct arena *arena, const char *folder, const char *shop_stock, struct diags *diags);
 

@@ -53,13 +53,13 @@ struct order {
     size_t supplier_count;
 };
 
-/* hours = max(ROUND(count x hours_each, 2), least); rate = ROUND(wage x (1 + burden), 2); total = ROUND(hours x rate,
- * 2). */
+/* hours = max(ROUND(count x ROUND(hours_each x factor, 4), 2), least); rate = ROUND(wage x (1 + burden), 2); total =
+ * ROUND(hours x rate, 2). */
 struct labor_line {
     const char *id, *what, *counted, *per;
     const struct task *task; /* NULL for [work] */
     const struct trade *trade;
-    decimal_t count, hours_each, least, hours;
+    decimal_t count, hours_each, factor, least, hours; /* factor: of the job's conditions, else 1 */
     money_t rate, total;
     int crew;
     const char *cost_code;

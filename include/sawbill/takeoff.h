@@ -27,8 +27,9 @@ struct takeoff_line {
     bool has_own_markup;
     bool spare; /* fasteners: the bid's spare applies */
     const char *cost_code;
-    struct place at; /* of the section or catalog row that it comes from */
-    int in_work;     /* LINE_LABOR: its place in the order of work; equal ones stay as they are counted */
+    struct place at;  /* of the section or catalog row that it comes from */
+    decimal_t factor; /* LINE_LABOR: of its conditions, on the hours of each; 0: none, the same as 1 */
+    int in_work;      /* LINE_LABOR: its place in the order of work; equal ones stay as they are counted */
 };
 /* What comes back when the shores are down: own lumber for the next job, jack posts to the rental. */
 struct takeoff_return {

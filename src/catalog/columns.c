@@ -161,10 +161,20 @@ static const struct column SHOP[] = {
     {"note", CELL_UNUSED, false, false, 0, .example = "invented price"},
 };
 
-#define TABLE(name, columns, row)                                                                                      \
+static const struct column CONDITIONS[] = {
+    {"condition", CELL_CODE, true, true, AT(condition, condition), .example = "occupied house"},
+    {"task", CELL_REF, true, true, AT(condition, task), .example = "dust wall"},
+    {"factor", CELL_DECIMAL, true, false, AT(condition, factor), 0.1, 10, .example = "1.25"},
+    {"from weight", CELL_NUMBER, false, false, AT(condition, from_lb), 0, 5000, .unit = "lb", .example = "100 lb"},
+    {"source", CELL_TEXT, true, false, AT(condition, source), .example = "own figure"},
+    {"note", CELL_TEXT, false, false, AT(condition, note), .example = "furniture stays in the rooms"},
+};
+
+#define TABLE_OF(name, columns, row, may_lack)                                                                         \
     {                                                                                                                  \
-        name, columns, sizeof(columns) / sizeof *(columns), sizeof(struct row), offsetof(struct row, at)               \
+        name, columns, sizeof(columns) / sizeof *(columns), sizeof(struct row), offsetof(struct row, at), may_lack     \
     }
+#define TABLE(name, columns, row) TABLE_OF(name, columns, row, false)
 const struct table CATALOG_TABLES[TABLE_COUNT] = {
     [TABLE_DESIGN] = TABLE("design_values.csv", DESIGN, design_row),
     [TABLE_MEMBERS] = TABLE("members.csv", MEMBERS, member),
@@ -175,5 +185,6 @@ const struct table CATALOG_TABLES[TABLE_COUNT] = {
     [TABLE_TRADES] = TABLE("trades.csv", TRADES, trade),
     [TABLE_ASSEMBLIES] = TABLE("assemblies.csv", ASSEMBLIES, assembly_line),
     [TABLE_SUPPLIERS] = TABLE("suppliers.csv", SUPPLIERS, supplier),
+    [TABLE_CONDITIONS] = TABLE_OF("conditions.csv", CONDITIONS, condition, true),
     [TABLE_SHOP] = TABLE("shop stock", SHOP, shop_piece),
 };

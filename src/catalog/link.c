@@ -247,6 +247,12 @@ static void link_supplier(const struct linker *l, size_t row)
     supplier->has_tax = loaded_text(&l->loaded[TABLE_SUPPLIERS], row, "tax")[0] != '\0';
 }
 
+static void link_condition(const struct linker *l, size_t row)
+{
+    if (!catalog_task(l->catalog, l->catalog->conditions[row].task))
+        unknown(l, TABLE_CONDITIONS, row, "task", TABLE_LABOR, "task");
+}
+
 static void link_shop(const struct linker *l, size_t row)
 {
     struct shop_piece *piece = &l->catalog->shop[row];
@@ -261,9 +267,10 @@ void link_rows(const struct linker *linker)
 {
     typedef void link_fn(const struct linker *, size_t);
     static link_fn *const LINKS[TABLE_COUNT] = {
-        [TABLE_DESIGN] = link_design,       [TABLE_MEMBERS] = link_member,     [TABLE_PRICES] = link_price,
-        [TABLE_HANGERS] = link_hanger,      [TABLE_FASTENERS] = link_fastener, [TABLE_LABOR] = link_task,
-        [TABLE_ASSEMBLIES] = link_assembly, [TABLE_SUPPLIERS] = link_supplier, [TABLE_SHOP] = link_shop,
+        [TABLE_DESIGN] = link_design,        [TABLE_MEMBERS] = link_member,     [TABLE_PRICES] = link_price,
+        [TABLE_HANGERS] = link_hanger,       [TABLE_FASTENERS] = link_fastener, [TABLE_LABOR] = link_task,
+        [TABLE_ASSEMBLIES] = link_assembly,  [TABLE_SUPPLIERS] = link_supplier, [TABLE_SHOP] = link_shop,
+        [TABLE_CONDITIONS] = link_condition,
     };
     for (size_t table = 0; table < TABLE_COUNT; table++)
         for (size_t row = 0; LINKS[table] && row < linker->loaded[table].count; row++)

@@ -23,6 +23,12 @@ static const char *path_in(struct arena *arena, const char *folder, const char *
     return arena_printf(arena, folder[length - 1] == '/' ? "%s%s" : "%s/%s", folder, file);
 }
 
+static bool is_there(const char *path)
+{
+    struct stat facts;
+    return stat(path, &facts) == 0;
+}
+
 /* One message for a folder that is not there, instead of one for each file. */
 static bool is_folder(struct arena *arena, const char *folder, struct diags *diags)
 {
@@ -43,12 +49,11 @@ struct catalog *catalog_read(struct arena *arena, const char *folder, const char
     struct loaded loaded[TABLE_COUNT];
     for (int id = 0; id < TABLE_COUNT; id++) {
         const struct table *table = &CATALOG_TABLES[id];
-        bool is_shop = id == TABLE_SHOP;
-        if (is_shop && !shop_stock)
+        const char *path = id == TABLE_SHOP ? shop_stock : path_in(arena, folder, table->file);
+        if (!path || (table->optional && !is_there(path)))
             loaded[id] = (struct loaded){.table = table};
         else
-            loaded[id] =
-                load_file(arena, (enum table_id)id, is_shop ? shop_stock : path_in(arena, folder, table->file), diags);
+            loaded[id] = load_file(arena, (enum table_id)id, path, diags);
     }
     c->design = loaded[TABLE_DESIGN].rows, c->design_count = loaded[TABLE_DESIGN].count;
     c->members = loaded[TABLE_MEMBERS].rows, c->member_count = loaded[TABLE_MEMBERS].count;
@@ -59,6 +64,7 @@ struct catalog *catalog_read(struct arena *arena, const char *folder, const char
     c->trades = loaded[TABLE_TRADES].rows, c->trade_count = loaded[TABLE_TRADES].count;
     c->assemblies = loaded[TABLE_ASSEMBLIES].rows, c->assembly_count = loaded[TABLE_ASSEMBLIES].count;
     c->suppliers = loaded[TABLE_SUPPLIERS].rows, c->supplier_count = loaded[TABLE_SUPPLIERS].count;
+    c->conditions = loaded[TABLE_CONDITIONS].rows, c->condition_count = loaded[TABLE_CONDITIONS].count;
     c->shop = loaded[TABLE_SHOP].rows, c->shop_count = loaded[TABLE_SHOP].count;
     link_rows(&(struct linker){arena, diags, c, loaded});
     return c;

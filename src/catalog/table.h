@@ -47,6 +47,7 @@ struct table {
     const char *file; /* "prices.csv" */
     const struct column *column;
     size_t count, row_size, place_offset;
+    bool optional; /* the folder may lack the file */
 };
 enum table_id {
     TABLE_DESIGN,
@@ -58,6 +59,7 @@ enum table_id {
     TABLE_TRADES,
     TABLE_ASSEMBLIES,
     TABLE_SUPPLIERS,
+    TABLE_CONDITIONS,
     TABLE_SHOP,
     TABLE_COUNT
 };

@@ -241,6 +241,11 @@ static const struct key_row job_rows[] = {
      .help = "hours that the crew works in a day: what the working days are computed by",
      .example = "8 hours",
      .offset = offsetof(struct job_facts, hours_a_day)},
+    {.key = "condition",
+     .type = TYPE_TEXTS,
+     .help = "a condition of conditions.csv that holds in this house: its factors multiply the hours of its tasks",
+     .example = "occupied house",
+     .offset = offsetof(struct job_facts, conditions)},
 };
 const struct key_rows keys_of_job = {job_rows, COUNT_OF(job_rows)};
 

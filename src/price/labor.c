@@ -2,10 +2,11 @@
 #include "price_internal.h"
 #include "sawbill/wide.h"
 
-/* hours = max(ROUND(count x hours each, 2), least). */
+/* hours = max(ROUND(count x ROUND(hours each x factor, 4), 2), least). */
 static decimal_t hours_of(const struct labor_line *line)
 {
-    decimal_t hours = money_times(line->hours_each, line->count); /* the same steps, the same two places */
+    decimal_t each = decimal_times(line->hours_each, line->factor, 4);
+    decimal_t hours = money_times(each, line->count); /* the same steps, the same two places */
     return hours < line->least ? line->least : hours;
 }
 
@@ -38,6 +39,7 @@ static struct labor_line labor_of(const struct takeoff_line *from, const struct 
                               .task = from->task,
                               .trade = from->trade,
                               .count = from->count,
+                              .factor = from->factor > 0 ? from->factor : DECIMAL_ONE,
                               .in_work = from->in_work,
                               .cost_code = from->cost_code};
     if (!from->task) {

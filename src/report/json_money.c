@@ -122,6 +122,7 @@ static void add_labor(struct json *json, cJSON *parent, const struct estimate *e
         json_decimal(json, row, "count", line->count);
         json_text(json, row, "per", line->per);
         json_decimal(json, row, "hours_each", line->hours_each);
+        json_decimal(json, row, "factor", line->factor);
         json_decimal(json, row, "least_hours", line->least);
         json_decimal(json, row, "hours", line->hours);
         json_money(json, row, "rate", line->rate);

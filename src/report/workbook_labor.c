@@ -1,17 +1,42 @@
 /* Labor: the tasks in the order of the work. */
 #include "workbook.h"
 
-enum { L_WHAT, L_COUNTED, L_TRADE, L_CREW, L_COUNT, L_PER, L_EACH, L_LEAST, L_HOURS, L_RATE, L_TOTAL, L_CODE, L_DAYS };
-enum { L_COLUMNS = L_DAYS + 1 };
+enum {
+    L_WHAT,
+    L_COUNTED,
+    L_TRADE,
+    L_CREW,
+    L_COUNT,
+    L_PER,
+    L_EACH,
+    L_LEAST,
+    L_HOURS,
+    L_RATE,
+    L_TOTAL,
+    L_CODE,
+    L_DAYS,
+    L_FACTOR
+};
+enum { L_COLUMNS = L_FACTOR + 1 };
 _Static_assert((int)L_HOURS == (int)LABOR_HOURS && (int)L_RATE == (int)LABOR_RATE && (int)L_TOTAL == (int)LABOR_TOTAL,
                "columns that others use");
 
 static const struct column_head HEADS[L_COLUMNS] = {
     {"What", 30, false},
 
-    {"How counted", 46, false},    {"Trade", 13, false},     {"Crew", 6, true},  {"Count", 9, true}, {"Per", 20, false},
-    {"Hours each", 9, true},       {"Least hours", 8, true}, {"Hours", 9, true}, {"Rate", 10, true}, {"Cost", 12, true},
-    {"Your cost code", 11, false}, {"Days", 8, true},
+    {"How counted", 46, false},
+    {"Trade", 13, false},
+    {"Crew", 6, true},
+    {"Count", 9, true},
+    {"Per", 20, false},
+    {"Hours each", 9, true},
+    {"Least hours", 8, true},
+    {"Hours", 9, true},
+    {"Rate", 10, true},
+    {"Cost", 12, true},
+    {"Your cost code", 11, false},
+    {"Days", 8, true},
+    {"Factor", 8, true},
 };
 
 /* Where the hours of a day stand, under the table. */
@@ -33,8 +58,10 @@ static void add_line(struct workbook *w, int row, const struct labor_line *line)
     page_text(page, row, L_PER, LOOK_TEXT, line->per);
     page_number(page, row, L_EACH, line->task ? LOOK_IN_NUMBER : LOOK_NUMBER, decimal_value(line->hours_each));
     page_number(page, row, L_LEAST, line->task ? LOOK_IN_NUMBER : LOOK_NUMBER, decimal_value(line->least));
-    page_formula(page, row, L_HOURS, LOOK_HOURS, decimal_value(line->hours), "=MAX(ROUND(%s*%s,2),%s)",
-                 cell_name(a, row, L_COUNT), cell_name(a, row, L_EACH), cell_name(a, row, L_LEAST));
+    page_formula(page, row, L_HOURS, LOOK_HOURS, decimal_value(line->hours), "=MAX(ROUND(%s*ROUND(%s*%s,4),2),%s)",
+                 cell_name(a, row, L_COUNT), cell_name(a, row, L_EACH), cell_name(a, row, L_FACTOR),
+                 cell_name(a, row, L_LEAST));
+    page_number(page, row, L_FACTOR, line->task ? LOOK_IN_NUMBER : LOOK_NUMBER, decimal_value(line->factor));
     page_formula(page, row, L_RATE, LOOK_MONEY, money_dollars(line->rate), "=%s",
                  input_cell(w, INPUT_RATE, line->trade, 0));
     page_formula(page, row, L_TOTAL, LOOK_MONEY, money_dollars(line->total), "=ROUND(%s*%s,2)",
@@ -77,7 +104,8 @@ void build_labor(struct workbook *w)
     page_widths(page, HEADS, L_COLUMNS);
     page_title(w, page, "Labor");
     page_text(page, 2, 0, LOOK_UNDER_TITLE,
-              "In the order of the work. Hours = count x hours each, never less than the least of a visit; days = "
+              "In the order of the work. Hours = count x hours each x factor of the conditions, never less than the "
+              "least of a visit; days = "
               "hours / crew / "
               "hours a day.");
     page_heads(page, HEAD_ROW, HEADS, L_COLUMNS);

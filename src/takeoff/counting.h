@@ -53,6 +53,9 @@ const struct work_order *work_order_of(struct counting *counting);
 int place_of_task(const struct work_order *order, const char *task); /* -1: no such task */
 void order_work(struct counting *counting);                          /* places of all labor lines, once counted */
 
+/* conditions.c: the factors that the job's conditions put on labor lines, each in its `counted` */
+void apply_conditions(struct counting *counting);
+
 /* One file each. */
 void count_plies(struct counting *counting);
 void count_raising(struct counting *counting);

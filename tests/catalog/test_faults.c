@@ -29,6 +29,7 @@ static const struct file SMALL[] = {
     {"trades.csv", "trade,wage,burden\ncarpenter,34.00,32 %\n"},
     {"assemblies.csv", "assembly,per,item,task,count\njoists,joist end,,hang,1\n"},
     {"suppliers.csv", "name,delivery\nYard,50\n"},
+    {"conditions.csv", "condition,task,factor,from weight,source\n"},
 };
 enum { FILES = sizeof SMALL / sizeof *SMALL };
 
@@ -272,6 +273,25 @@ static void test_assemblies(void **state)
         "assemblies.csv:8:7: stop[C004]: 'NAILS' in column 'item' is not in prices.csv\n");
 }
 
+/* A folder may lack them; a task that is not there would never be multiplied. */
+static void test_conditions(void **state)
+{
+    struct folder with =
+        read_with(state, "conditions.csv",
+                  "condition,task,factor,from weight,source\ncrawl space,hang,1.5,80 lb,own figure\n", NULL);
+    assert_int_equal(with.catalog->condition_count, 1);
+    assert_int_equal(with.catalog->conditions[0].factor, 15000);
+    assert_near(with.catalog->conditions[0].from_lb, 80, 0);
+    struct folder without = read_with(state, "conditions.csv", NULL, NULL);
+    assert_int_equal(without.diags.count, 0);
+    assert_int_equal(without.catalog->condition_count, 0);
+    expect(state, "conditions.csv",
+           "condition,task,factor,source\ncrawl,hnag,1.5,own\ncrawl,hang,0,own\ncrawl,hang,1.2,own\n",
+           "conditions.csv:2:7: stop[C004]: 'hnag' in column 'task' is not in labor.csv; did you mean 'hang'?\n"
+           "conditions.csv:3:12: stop[C002]: '0' in column 'factor': out of range, 0.1 to 10; write it like '1.25'\n"
+           "conditions.csv:4:1: stop[C003]: 'crawl' is given twice with the same 'task'; first at line 3\n");
+}
+
 static void test_prices(void **state)
 {
     expect(state, "prices.csv",
@@ -343,6 +363,7 @@ int main(void)
         TEST(test_words),
         TEST(test_given_twice),
         TEST(test_references),
+        TEST(test_conditions),
         TEST(test_assemblies),
         TEST(test_prices),
         TEST(test_actual_length),

@@ -135,6 +135,24 @@ static void working_days(void **state)
     assert_int_equal(made_estimate(made)->working_days, 4);
 }
 
+/* Hours = quantity x rate x factor (Peterson & Dagostino, Estimating in Building Construction): 22 x 0.25 x 1.5 = 8.25;
+ * 0.335 x 1.25 = 0.41875, to 0.4188; x 3 = 1.2564, 1.26 hours. */
+static void factors_of_conditions(void **state)
+{
+    struct made *made = made_new(*state);
+    set_trade(made, "carpenter", 20, 0);
+    set_task(made, "hang", 0.25, 0);
+    set_task(made, "saw", 0.335, 0);
+    do_task(made, "hang", 0, 22);
+    do_task(made, "saw", 1, 3);
+    made->takeoff.line[0].factor = number(1.5);
+    made->takeoff.line[1].factor = number(1.25);
+    struct estimate *estimate = made_estimate(made);
+    assert_int_equal(estimate->labor[0].hours, number(8.25));
+    assert_money(estimate->labor[0].total, 165);
+    assert_int_equal(estimate->labor[1].hours, number(1.26));
+}
+
 static void no_wage(void **state)
 {
     struct made *made = made_new(*state);
@@ -153,6 +171,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(wall_by_the_foot, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(labor_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_budget_has_a_range, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(factors_of_conditions, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(working_days, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_wage, support_setup, support_teardown),
     };
