@@ -95,6 +95,14 @@ struct condition {
     double from_lb;   /* > 0: holds by itself where a ply or beam that is lifted weighs so much */
     struct place at;
 };
+/* forgotten.csv, which may be absent: what jobs of this kind usually forget to price */
+struct forgotten {
+    const char *line, *priced_by, *note, *cost_code; /* priced_by: begins of takeoff ids, apart by ';' */
+    money_t price;                                   /* where nothing else prices it */
+    bool has_price;
+    int class; /* of the price: enum cost_class; 0 without one */
+    struct place at;
+};
 /* assemblies.csv: for each one `per`, so many of an item or task */
 struct assembly_line {
     const char *assembly, *per, *item, *task, *note, *cost_code; /* one of item, task is NULL */
@@ -139,6 +147,8 @@ struct catalog {
     size_t assembly_count;
     struct supplier *suppliers;
     size_t supplier_count;
+    struct forgotten *forgotten;
+    size_t forgotten_count;
     struct condition *conditions;
     size_t condition_count;
     struct shop_piece *shop;
@@ -147,8 +157,8 @@ struct catalog {
 };
 
 /* Reads members.csv, design_values.csv, prices.csv, hangers.csv, fasteners.csv, labor.csv, trades.csv, assemblies.csv
- * and suppliers.csv of `folder`, conditions.csv where there is one, and `shop_stock` (a file, or NULL).  Faults, each
- * with file:line:column, are in diags.
+ * and suppliers.csv of `folder`, conditions.csv and forgotten.csv where they are, and `shop_stock` (a file, or NULL).
+ * Faults, each with file:line:column, are in diags.
  */
 struct catalog *catalog_read(struct arena *arena, const char *folder, const char *shop_stock, struct diags *diags);
 

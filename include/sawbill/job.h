@@ -426,7 +426,9 @@ struct bid {
     struct percent_value spare; /* fasteners and hardware bought beyond the count; default 5 % */
     struct money_value round_price_to;
     struct count_value valid_for; /* days */
-    struct texts_value draws;     /* "30 % on signing": percent, then when */
+    /* Lines of forgotten.csv: "LINE", "LINE by buy ID"; "LINE: reason" */
+    struct texts_value forgotten_priced, forgotten_zero, forgotten_excluded;
+    struct texts_value draws; /* "30 % on signing": percent, then when */
 };
 struct alternate {
     struct head head;

@@ -39,6 +39,13 @@ struct takeoff_return {
     int64_t count;
     const char *from; /* "shore A, shore B" */
 };
+/* A line of forgotten.csv and how this job answers it. */
+enum forgotten_state { FORGOTTEN_BLANK, FORGOTTEN_PRICED, FORGOTTEN_ZERO, FORGOTTEN_EXCLUDED };
+struct takeoff_forgotten {
+    const struct forgotten *row;
+    enum forgotten_state state;
+    const char *by, *why; /* the takeoff line that prices it; the job's reason; "" for none */
+};
 /* Whether a beam or its plies go in: one measure that the way offers against what the wood needs. */
 struct way_in {
     const char *what; /* "turn the corner" */
@@ -77,6 +84,8 @@ struct cut_side {
 struct takeoff {
     struct takeoff_line *line;
     size_t count, capacity;
+    struct takeoff_forgotten *forgotten;
+    size_t forgotten_count;
     struct takeoff_return *back;
     size_t back_count, back_capacity;
     struct ply_layout *ply_layout;
@@ -90,6 +99,7 @@ struct takeoff {
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                             const struct design *design, struct diags *diags);
 
+const char *forgotten_word(enum forgotten_state state); /* "priced", "left blank" */
 /* Shrinkage of a member's depth (inches) beside wood that is dry already; false when its moisture is not known. */
 bool member_shrinkage(struct arena *arena, const struct member *member, double *inches);
 

@@ -1,4 +1,5 @@
 /* The columns of every catalog file.  A column added here is read, checked, named in messages and suggested. */
+#include "sawbill/job.h"
 #include "table.h"
 
 #define AT(type, member) offsetof(struct type, member)
@@ -170,6 +171,24 @@ static const struct column CONDITIONS[] = {
     {"note", CELL_TEXT, false, false, AT(condition, note), .example = "furniture stays in the rooms"},
 };
 
+static const struct word CLASSES[] = {
+    {"labor", CLASS_LABOR},
+    {"materials", CLASS_MATERIALS},
+    {"rentals", CLASS_RENTALS},
+    {"subs", CLASS_SUBS},
+    {"allowances", CLASS_ALLOWANCES},
+    {"fees", CLASS_FEES},
+    {NULL, 0},
+};
+static const struct column FORGOTTEN[] = {
+    {"line", CELL_CODE, true, true, AT(forgotten, line), .example = "parking"},
+    {"priced by", CELL_TEXT, false, false, AT(forgotten, priced_by), .example = "assembly/parking"},
+    {"price", CELL_MONEY, false, false, AT(forgotten, price), 0, 1000000, .example = "120.00"},
+    {"class", CELL_WORD, false, false, AT(forgotten, class), .words = CLASSES, .example = "fees"},
+    {"note", CELL_TEXT, false, false, AT(forgotten, note), .example = "invented price"},
+    {"cost code", CELL_TEXT, false, false, AT(forgotten, cost_code), .example = "01-500"},
+};
+
 #define TABLE_OF(name, columns, row, may_lack)                                                                         \
     {                                                                                                                  \
         name, columns, sizeof(columns) / sizeof *(columns), sizeof(struct row), offsetof(struct row, at), may_lack     \
@@ -186,5 +205,6 @@ const struct table CATALOG_TABLES[TABLE_COUNT] = {
     [TABLE_ASSEMBLIES] = TABLE("assemblies.csv", ASSEMBLIES, assembly_line),
     [TABLE_SUPPLIERS] = TABLE("suppliers.csv", SUPPLIERS, supplier),
     [TABLE_CONDITIONS] = TABLE_OF("conditions.csv", CONDITIONS, condition, true),
+    [TABLE_FORGOTTEN] = TABLE_OF("forgotten.csv", FORGOTTEN, forgotten, true),
     [TABLE_SHOP] = TABLE("shop stock", SHOP, shop_piece),
 };

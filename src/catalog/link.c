@@ -249,8 +249,18 @@ static void link_supplier(const struct linker *l, size_t row)
 
 static void link_condition(const struct linker *l, size_t row)
 {
-    if (!catalog_task(l->catalog, l->catalog->conditions[row].task))
+    const char *task = l->catalog->conditions[row].task; /* NULL: an empty cell, said already */
+    if (task && !catalog_task(l->catalog, task))
         unknown(l, TABLE_CONDITIONS, row, "task", TABLE_LABOR, "task");
+}
+
+/* A price without a class would be marked up as nothing. */
+static void link_forgotten(const struct linker *l, size_t row)
+{
+    struct forgotten *forgotten = &l->catalog->forgotten[row];
+    forgotten->has_price = loaded_text(&l->loaded[TABLE_FORGOTTEN], row, "price")[0] != '\0';
+    if (forgotten->has_price && !forgotten->class)
+        refuse(l, TABLE_FORGOTTEN, row, "price", "a price needs its 'class'");
 }
 
 static void link_shop(const struct linker *l, size_t row)
@@ -267,10 +277,10 @@ void link_rows(const struct linker *linker)
 {
     typedef void link_fn(const struct linker *, size_t);
     static link_fn *const LINKS[TABLE_COUNT] = {
-        [TABLE_DESIGN] = link_design,        [TABLE_MEMBERS] = link_member,     [TABLE_PRICES] = link_price,
-        [TABLE_HANGERS] = link_hanger,       [TABLE_FASTENERS] = link_fastener, [TABLE_LABOR] = link_task,
-        [TABLE_ASSEMBLIES] = link_assembly,  [TABLE_SUPPLIERS] = link_supplier, [TABLE_SHOP] = link_shop,
-        [TABLE_CONDITIONS] = link_condition,
+        [TABLE_DESIGN] = link_design,        [TABLE_MEMBERS] = link_member,      [TABLE_PRICES] = link_price,
+        [TABLE_HANGERS] = link_hanger,       [TABLE_FASTENERS] = link_fastener,  [TABLE_LABOR] = link_task,
+        [TABLE_ASSEMBLIES] = link_assembly,  [TABLE_SUPPLIERS] = link_supplier,  [TABLE_SHOP] = link_shop,
+        [TABLE_CONDITIONS] = link_condition, [TABLE_FORGOTTEN] = link_forgotten,
     };
     for (size_t table = 0; table < TABLE_COUNT; table++)
         for (size_t row = 0; LINKS[table] && row < linker->loaded[table].count; row++)

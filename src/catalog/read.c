@@ -65,6 +65,7 @@ struct catalog *catalog_read(struct arena *arena, const char *folder, const char
     c->assemblies = loaded[TABLE_ASSEMBLIES].rows, c->assembly_count = loaded[TABLE_ASSEMBLIES].count;
     c->suppliers = loaded[TABLE_SUPPLIERS].rows, c->supplier_count = loaded[TABLE_SUPPLIERS].count;
     c->conditions = loaded[TABLE_CONDITIONS].rows, c->condition_count = loaded[TABLE_CONDITIONS].count;
+    c->forgotten = loaded[TABLE_FORGOTTEN].rows, c->forgotten_count = loaded[TABLE_FORGOTTEN].count;
     c->shop = loaded[TABLE_SHOP].rows, c->shop_count = loaded[TABLE_SHOP].count;
     link_rows(&(struct linker){arena, diags, c, loaded});
     return c;

@@ -463,6 +463,21 @@ static const struct key_row bid_rows[] = {
      .help = "one payment: its share, and the work that it waits for; together 100 %",
      .example = "30 % on signing",
      .offset = offsetof(struct bid, draws)},
+    {.key = "forgotten priced",
+     .type = TYPE_TEXTS,
+     .help = "a line of forgotten.csv that this bid prices: at its price there, or 'by' a buy, sub or work of this job",
+     .example = "engineer's visit by sub engineer",
+     .offset = offsetof(struct bid, forgotten_priced)},
+    {.key = "forgotten zero",
+     .type = TYPE_TEXTS,
+     .help = "a line of forgotten.csv that costs nothing here, and after ':' why",
+     .example = "parking: the drive is free",
+     .offset = offsetof(struct bid, forgotten_zero)},
+    {.key = "forgotten excluded",
+     .type = TYPE_TEXTS,
+     .help = "a line of forgotten.csv that is not in the price, printed on the bid and the client file; after ':' why",
+     .example = "lead and asbestos test: the owner has it done",
+     .offset = offsetof(struct bid, forgotten_excluded)},
 };
 const struct key_rows keys_of_bid = {bid_rows, COUNT_OF(bid_rows)};
 

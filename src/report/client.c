@@ -2,6 +2,7 @@
  * Values only: no formula, name, link or comment, and no cost, hours, ratio or margin of ours. */
 #include <string.h>
 
+#include "forgotten_shown.h"
 #include "safe_write.h"
 #include "workbook.h"
 
@@ -190,11 +191,18 @@ static void add_alternates(struct client *c)
 static void add_exclusions(struct client *c)
 {
     const struct texts_value *exclude = &c->job->facts.exclude;
-    if (!exclude->count)
+    const struct takeoff *takeoff = c->run ? c->run->takeoff : NULL;
+    size_t forgotten = 0;
+    for (size_t i = 0; takeoff && i < takeoff->forgotten_count; i++)
+        forgotten += takeoff->forgotten[i].state == FORGOTTEN_EXCLUDED;
+    if (exclude->count + forgotten == 0)
         return;
     section(c, "Not in the price");
     for (size_t i = 0; i < exclude->count; i++)
         line(c, exclude->item[i].text);
+    for (size_t i = 0; takeoff && i < takeoff->forgotten_count; i++)
+        if (takeoff->forgotten[i].state == FORGOTTEN_EXCLUDED)
+            line(c, forgotten_text(c->arena, &takeoff->forgotten[i]));
 }
 
 static bool code_before(const struct diags *diags, size_t index)

@@ -42,6 +42,15 @@ static void add_raising(struct json *json, cJSON *list, const struct raising *ra
     }
 }
 
+static void add_forgotten(struct json *json, cJSON *list, const struct takeoff_forgotten *forgotten)
+{
+    cJSON *row = json_object(json, list, NULL);
+    json_text(json, row, "line", forgotten->row->line);
+    json_text(json, row, "state", forgotten_word(forgotten->state));
+    json_text(json, row, "by", forgotten->by);
+    json_text(json, row, "why", forgotten->why);
+}
+
 static void add_return(struct json *json, cJSON *list, const struct takeoff_return *back)
 {
     cJSON *row = json_object(json, list, NULL);
@@ -58,6 +67,9 @@ void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff)
     cJSON *list = json_array(json, root, "takeoff");
     for (size_t i = 0; i < takeoff->count; i++)
         add_takeoff_line(json, list, &takeoff->line[i]);
+    cJSON *forgotten = json_array(json, root, "usually_forgotten");
+    for (size_t i = 0; i < takeoff->forgotten_count; i++)
+        add_forgotten(json, forgotten, &takeoff->forgotten[i]);
     cJSON *back = json_array(json, root, "returns");
     for (size_t i = 0; i < takeoff->back_count; i++)
         add_return(json, back, &takeoff->back[i]);

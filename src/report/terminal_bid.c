@@ -1,6 +1,8 @@
 /* sawbill bid on the terminal: the price, how it comes about, the beams, what is open. */
 #include "terminal.h"
 
+#include "forgotten_shown.h"
+
 #include <string.h>
 
 static const struct column class_columns[] = {
@@ -91,6 +93,22 @@ static void show_draws(struct screen *screen, const struct estimate *estimate)
         return;
     screen_heading(screen, "Draws");
     screen_table(screen, &table);
+}
+
+/* Nothing that is usually forgotten is left unsaid. */
+static void show_forgotten(struct screen *screen, const struct takeoff *takeoff)
+{
+    static const enum forgotten_state states[] = {FORGOTTEN_PRICED, FORGOTTEN_ZERO, FORGOTTEN_EXCLUDED,
+                                                  FORGOTTEN_BLANK};
+    struct arena *arena = screen->out.arena;
+    if (takeoff->forgotten_count == 0)
+        return;
+    screen_heading(screen, "Usually forgotten");
+    for (size_t i = 0; i < sizeof states / sizeof *states; i++) {
+        const char *list = forgotten_list(arena, takeoff, states[i]);
+        if (list)
+            screen_bullet(screen, arena_printf(arena, "%s: %s", forgotten_word(states[i]), list));
+    }
 }
 
 /* In the order of the work, each task's days by its whole crew. */
@@ -218,6 +236,8 @@ char *report_bid(struct arena *arena, const struct report *report, bool color, i
         show_price(&screen, report, run->estimate);
         show_terms(&screen, report, run->estimate);
         show_draws(&screen, run->estimate);
+        if (run->takeoff)
+            show_forgotten(&screen, run->takeoff);
         show_work(&screen, report->job, run->estimate);
         show_alternates(&screen, report->outcome);
     }

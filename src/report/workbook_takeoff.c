@@ -49,6 +49,22 @@ static void add_returns(struct page *page, int row, const struct takeoff *takeof
     }
 }
 
+static int add_forgotten(struct page *page, int row, const struct takeoff *takeoff)
+{
+    struct arena *a = page->book->arena;
+    if (takeoff->forgotten_count == 0)
+        return row;
+    page_band(page, row++, T_COLUMNS, LOOK_SUM_TEXT, "Usually forgotten");
+    for (size_t i = 0; i < takeoff->forgotten_count; i++, row++) {
+        const struct takeoff_forgotten *forgotten = &takeoff->forgotten[i];
+        page_text(page, row, T_ID, LOOK_WRAP, forgotten->row->line);
+        page_text(page, row, T_WHAT, LOOK_WRAP, forgotten_word(forgotten->state));
+        page_text(page, row, T_HOW, LOOK_WRAP,
+                  *forgotten->by ? arena_printf(a, "by %s", forgotten->by) : forgotten->why);
+    }
+    return row + 1;
+}
+
 void build_takeoff(struct workbook *w)
 {
     struct page *page = w->takeoff;
@@ -64,5 +80,5 @@ void build_takeoff(struct workbook *w)
     page->filter_first = HEAD_ROW;
     page->filter_last = row - 1;
     if (takeoff)
-        add_returns(page, row + 1, takeoff);
+        add_returns(page, add_forgotten(page, row + 1, takeoff), takeoff);
 }

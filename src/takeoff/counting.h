@@ -68,6 +68,7 @@ void count_fastening(struct counting *counting);
 void count_shoring(struct counting *counting);
 void count_assemblies(struct counting *counting);
 void count_job_lines(struct counting *counting);
+void count_forgotten(struct counting *counting); /* after all that may price it */
 
 /* Counts what a `per` word stands for.  finish: what stands for FINISH in "square foot of FINISH", folded; else NULL.
  */

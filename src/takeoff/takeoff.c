@@ -100,6 +100,7 @@ struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const st
     count_bracing(&counting);
     count_assemblies(&counting);
     count_job_lines(&counting);
+    count_forgotten(&counting);
     apply_conditions(&counting);
     order_work(&counting);
     return counting.takeoff;

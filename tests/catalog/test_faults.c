@@ -29,6 +29,7 @@ static const struct file SMALL[] = {
     {"trades.csv", "trade,wage,burden\ncarpenter,34.00,32 %\n"},
     {"assemblies.csv", "assembly,per,item,task,count\njoists,joist end,,hang,1\n"},
     {"suppliers.csv", "name,delivery\nYard,50\n"},
+    {"forgotten.csv", "line,priced by,price,class\nparking,assembly/parking,,\ntest,,140.00,subs\n"},
     {"conditions.csv", "condition,task,factor,from weight,source\n"},
 };
 enum { FILES = sizeof SMALL / sizeof *SMALL };
@@ -292,6 +293,21 @@ static void test_conditions(void **state)
            "conditions.csv:4:1: stop[C003]: 'crawl' is given twice with the same 'task'; first at line 3\n");
 }
 
+static void test_forgotten(void **state)
+{
+    struct folder with = read_with(state, NULL, NULL, NULL);
+    assert_int_equal(with.catalog->forgotten_count, 2);
+    assert_false(with.catalog->forgotten[0].has_price);
+    assert_true(with.catalog->forgotten[1].has_price);
+    assert_int_equal(with.catalog->forgotten[1].price, 140 * MONEY_DOLLAR);
+    struct folder without = read_with(state, "forgotten.csv", NULL, NULL);
+    assert_int_equal(without.diags.count, 0);
+    assert_int_equal(without.catalog->forgotten_count, 0);
+    expect(state, "forgotten.csv", "line,price,class\nparking,12.00,\ntest,1,subs\nTest,2,fees\n",
+           "forgotten.csv:2:9: stop[C002]: a price needs its 'class'\n"
+           "forgotten.csv:4:1: stop[C003]: 'Test' is given twice; first at line 3\n");
+}
+
 static void test_prices(void **state)
 {
     expect(state, "prices.csv",
@@ -369,6 +385,7 @@ int main(void)
         TEST(test_actual_length),
         TEST(test_cell_count),
         TEST(test_garbage),
+        TEST(test_forgotten),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -26,6 +26,26 @@ static void test_signable(void **state)
     assert_non_null(strstr(text, caution_text()));
 }
 
+/* What is usually forgotten and excluded stands there with its reason; what costs nothing does not. */
+static void test_excluded(void **state)
+{
+    static const struct forgotten rows[] = {{.line = "parking", .priced_by = ""},
+                                            {.line = "old lead", .priced_by = ""}};
+    struct takeoff_forgotten forgotten[] = {{&rows[0], FORGOTTEN_ZERO, "", "the drive is free"},
+                                            {&rows[1], FORGOTTEN_EXCLUDED, "", "the owner tests"}};
+    struct sample *s = sample_new(*state);
+    s->job.facts.exclude = (struct texts_value){0};
+    s->takeoff.forgotten = forgotten;
+    s->takeoff.forgotten_count = 2;
+    char *text = texts(s, write_client(s));
+    assert_non_null(strstr(text, "Not in the price"));
+    assert_non_null(strstr(text, "old lead: the owner tests"));
+    assert_null(strstr(text, "parking"));
+    char *bid = report_bid(*state, &s->report, false, 100);
+    assert_non_null(strstr(bid, "excluded: old lead: the owner tests"));
+    assert_non_null(strstr(bid, "costs nothing: parking: the drive is free"));
+}
+
 static void test_not_signable(void **state)
 {
     struct sample *s = sample_new(*state);
@@ -77,6 +97,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(test_signable, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(test_excluded, support_setup, packages_teardown),
         cmocka_unit_test_setup_teardown(test_not_signable, support_setup, packages_teardown),
         cmocka_unit_test_setup_teardown(test_budget, support_setup, packages_teardown),
         cmocka_unit_test_setup_teardown(test_values_only, support_setup, packages_teardown),

@@ -165,6 +165,14 @@ static const struct labor_line *find_labor(const struct estimate *estimate, cons
     return NULL;
 }
 
+static const struct estimate_line *find_estimate(const struct estimate *estimate, const char *id)
+{
+    for (size_t i = 0; i < estimate->line_count; i++)
+        if (name_same(estimate->line[i].id, id))
+            return &estimate->line[i];
+    return NULL;
+}
+
 /* The parlor by hand, from the job file and the catalogs alone.
  *
  * Joist line load: floor 12 psf dead, 30 psf live.  Side A runs 11 ft 3 in, half of it is 5.625 ft: dead 12 x 5.625 =
@@ -183,7 +191,9 @@ static const struct labor_line *find_labor(const struct estimate *estimate, cons
  * here does not pay its delivery of $120.00: everything for a yard comes from North, 3 x 18.65 = $55.95.
  *
  * Labor: joists at 7 in + k x 16 in within 128 in: k = 0 to 7, eight on side A; on side B, lapped, 1-1/2 in further,
- * eight again: 16 joist ends.  16 x 0.25 hours = 4 hours; a carpenter costs 34.00 x 1.32 = $44.88: $179.52. */
+ * eight again: 16 joist ends.  16 x 0.25 hours = 4 hours; a carpenter costs 34.00 x 1.32 = $44.88: $179.52.
+ *
+ * Usually forgotten: the test for lead and asbestos at its price in forgotten.csv, $140.00, a sub. */
 static void parlor_agrees_with_figures_worked_by_hand(void **state)
 {
     const struct runs *runs = *state;
@@ -211,6 +221,10 @@ static void parlor_agrees_with_figures_worked_by_hand(void **state)
     assert_true(labor->hours == 4 * DECIMAL_ONE);
     assert_true(labor->rate == 4488 * MONEY_CENT);
     assert_true(labor->total == 17952 * MONEY_CENT);
+    const struct estimate_line *forgotten = find_estimate(run->estimate, "forgotten/lead and asbestos test");
+    assert_non_null(forgotten);
+    assert_true(forgotten->total == 140 * MONEY_DOLLAR);
+    assert_int_equal(forgotten->class, CLASS_SUBS);
 }
 
 /* The text without the lines that begin with `start`. */
