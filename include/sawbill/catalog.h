@@ -103,6 +103,12 @@ struct forgotten {
     int class; /* of the price: enum cost_class; 0 without one */
     struct place at;
 };
+/* debris.csv, which may be absent: what comes out for one of what the takeoff counts */
+struct debris_row {
+    const char *debris, *per, *source, *note;
+    decimal_t solid, fluff, pounds; /* cu ft as it stood; loose for solid; lb */
+    struct place at;
+};
 /* assemblies.csv: for each one `per`, so many of an item or task */
 struct assembly_line {
     const char *assembly, *per, *item, *task, *note, *cost_code; /* one of item, task is NULL */
@@ -149,6 +155,8 @@ struct catalog {
     size_t supplier_count;
     struct forgotten *forgotten;
     size_t forgotten_count;
+    struct debris_row *debris;
+    size_t debris_count;
     struct condition *conditions;
     size_t condition_count;
     struct shop_piece *shop;
@@ -157,8 +165,8 @@ struct catalog {
 };
 
 /* Reads members.csv, design_values.csv, prices.csv, hangers.csv, fasteners.csv, labor.csv, trades.csv, assemblies.csv
- * and suppliers.csv of `folder`, conditions.csv and forgotten.csv where they are, and `shop_stock` (a file, or NULL).
- * Faults, each with file:line:column, are in diags.
+ * and suppliers.csv of `folder`, conditions.csv, forgotten.csv and debris.csv where they are, and `shop_stock` (a file,
+ * or NULL). Faults, each with file:line:column, are in diags.
  */
 struct catalog *catalog_read(struct arena *arena, const char *folder, const char *shop_stock, struct diags *diags);
 

@@ -75,7 +75,6 @@ DIAG_ROW(T004, ASK, false, "does not go in as measured")
 DIAG_ROW(T005, STOP, false, "order of work that does not fit the work")
 DIAG_ROW(T006, ASK, false, "ply fasteners do not clear the hangers")
 DIAG_ROW(T007, STOP, false, "joists cut too short for their hangers")
-
 DIAG_ROW(T008, ASK, false, "what is usually forgotten is left blank")
 DIAG_ROW(T009, STOP, false, "answer to what is usually forgotten that does not fit")
 

@@ -155,6 +155,7 @@ enum shore_below { BELOW_UNANSWERED, BELOW_SLAB, BELOW_JOISTS_ACROSS, BELOW_JOIS
 enum held_below { HELD_BELOW_UNANSWERED, HELD_BELOW_NOTHING, HELD_BELOW_CRIB, HELD_BELOW_SHORE };
 enum obstruction_what { OBSTRUCTION_UNANSWERED, RAFTER_TAIL, BRACE, STRUT, NAILER };
 enum obstruction_then { THEN_UNANSWERED, THEN_LANDS, THEN_HEADERED_OFF, THEN_TAKEN_OUT };
+enum debris_by { DEBRIS_UNANSWERED, DEBRIS_RUNS, DEBRIS_DUMPSTERS };
 enum method { METHOD_UNANSWERED, METHOD_COMPOUND, METHOD_ADD, METHOD_MARGIN };
 /* What the program leaves to an engineer; `none` and `unknown` stand alone. */
 enum unusual {
@@ -213,6 +214,9 @@ struct job_facts { /* [job] */
     struct choice_value square_both_ends;   /* a cut of its own for the last piece of a stick; default no */
     struct length_value least_cutoff;       /* cutoffs from here on go back to the shop; default 16 in */
     struct texts_value conditions;          /* of conditions.csv, that this job's labor meets */
+    struct choice_value debris_by;          /* enum debris_by; default dump runs */
+    struct quantity_value load_holds, load_carries; /* cu ft and lb of one run or dumpster */
+    struct texts_value conditions;                  /* of conditions.csv, that this job's labor meets */
 };
 struct area {
     struct head head;

@@ -39,6 +39,14 @@ struct takeoff_return {
     int64_t count;
     const char *from; /* "shore A, shore B" */
 };
+/* What comes out of one sort: cubic feet of it loose, pounds. */
+struct takeoff_debris {
+    const struct debris_row *row;
+    decimal_t count, cuft, pounds;
+};
+/* What one load takes, loose cubic feet and pounds: of a run, or of a dumpster where the job says so. */
+decimal_t load_holds(const struct job *job);
+decimal_t load_carries(const struct job *job);
 /* A line of forgotten.csv and how this job answers it. */
 enum forgotten_state { FORGOTTEN_BLANK, FORGOTTEN_PRICED, FORGOTTEN_ZERO, FORGOTTEN_EXCLUDED };
 struct takeoff_forgotten {
@@ -86,6 +94,10 @@ struct takeoff {
     size_t count, capacity;
     struct takeoff_forgotten *forgotten;
     size_t forgotten_count;
+    struct takeoff_debris *debris;
+    size_t debris_count, debris_capacity;
+    decimal_t debris_cuft, debris_lb;
+    int64_t debris_loads; /* the greater of what volume and weight ask */
     struct takeoff_return *back;
     size_t back_count, back_capacity;
     struct ply_layout *ply_layout;

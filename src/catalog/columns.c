@@ -189,6 +189,16 @@ static const struct column FORGOTTEN[] = {
     {"cost code", CELL_TEXT, false, false, AT(forgotten, cost_code), .example = "01-500"},
 };
 
+static const struct column DEBRIS[] = {
+    {"debris", CELL_CODE, true, true, AT(debris_row, debris), .example = "plaster on lath"},
+    {"per", CELL_TEXT, true, true, AT(debris_row, per), .example = "square foot of plaster on lath"},
+    {"solid", CELL_DECIMAL, true, false, AT(debris_row, solid), 0, 1000, .unit = "cu ft", .example = "0.08"},
+    {"fluff", CELL_DECIMAL, true, false, AT(debris_row, fluff), 1, 20, .example = "2.6"},
+    {"weight", CELL_DECIMAL, true, false, AT(debris_row, pounds), 0, 10000, .unit = "lb", .example = "8 lb"},
+    {"source", CELL_TEXT, true, false, AT(debris_row, source), .example = "own figure"},
+    {"note", CELL_TEXT, false, false, AT(debris_row, note), .example = "laths with it"},
+};
+
 #define TABLE_OF(name, columns, row, may_lack)                                                                         \
     {                                                                                                                  \
         name, columns, sizeof(columns) / sizeof *(columns), sizeof(struct row), offsetof(struct row, at), may_lack     \
@@ -206,5 +216,6 @@ const struct table CATALOG_TABLES[TABLE_COUNT] = {
     [TABLE_SUPPLIERS] = TABLE("suppliers.csv", SUPPLIERS, supplier),
     [TABLE_CONDITIONS] = TABLE_OF("conditions.csv", CONDITIONS, condition, true),
     [TABLE_FORGOTTEN] = TABLE_OF("forgotten.csv", FORGOTTEN, forgotten, true),
+    [TABLE_DEBRIS] = TABLE_OF("debris.csv", DEBRIS, debris_row, true),
     [TABLE_SHOP] = TABLE("shop stock", SHOP, shop_piece),
 };

@@ -210,7 +210,7 @@ static bool item_has_price(const struct catalog *catalog, const char *item)
     return false;
 }
 
-static void check_per(const struct linker *l, size_t row, const char *per)
+static void check_per(const struct linker *l, enum table_id table, size_t row, const char *per)
 {
     const char **names = arena_array(l->arena, catalog_per_count(), sizeof *names);
     for (size_t i = 0; i < catalog_per_count(); i++)
@@ -220,7 +220,7 @@ static void check_per(const struct linker *l, size_t row, const char *per)
     /* "square foot of wal out" would pass as a finish: what is close to a word of the list is meant as that word */
     if (is_listed || (catalog_per_known(per) && !near))
         return;
-    diag_add(l->diags, DIAG_C004, where(l, TABLE_ASSEMBLIES, row, "per"),
+    diag_add(l->diags, DIAG_C004, where(l, table, row, "per"),
              "'%s' in column 'per' is nothing that the takeoff counts%s", per,
              near ? arena_printf(l->arena, "; did you mean '%s'?", near) : "; the manual lists the words");
 }
@@ -228,7 +228,7 @@ static void check_per(const struct linker *l, size_t row, const char *per)
 static void link_assembly(const struct linker *l, size_t row)
 {
     const struct assembly_line *line = &l->catalog->assemblies[row];
-    check_per(l, row, line->per);
+    check_per(l, TABLE_ASSEMBLIES, row, line->per);
     if (!line->item == !line->task)
         refuse(l, TABLE_ASSEMBLIES, row, "item",
                line->item ? "a row has an item or a task, not both" : "a row needs an item or a task");
@@ -263,6 +263,11 @@ static void link_forgotten(const struct linker *l, size_t row)
         refuse(l, TABLE_FORGOTTEN, row, "price", "a price needs its 'class'");
 }
 
+static void link_debris(const struct linker *l, size_t row)
+{
+    check_per(l, TABLE_DEBRIS, row, l->catalog->debris[row].per);
+}
+
 static void link_shop(const struct linker *l, size_t row)
 {
     struct shop_piece *piece = &l->catalog->shop[row];
@@ -280,7 +285,7 @@ void link_rows(const struct linker *linker)
         [TABLE_DESIGN] = link_design,        [TABLE_MEMBERS] = link_member,      [TABLE_PRICES] = link_price,
         [TABLE_HANGERS] = link_hanger,       [TABLE_FASTENERS] = link_fastener,  [TABLE_LABOR] = link_task,
         [TABLE_ASSEMBLIES] = link_assembly,  [TABLE_SUPPLIERS] = link_supplier,  [TABLE_SHOP] = link_shop,
-        [TABLE_CONDITIONS] = link_condition, [TABLE_FORGOTTEN] = link_forgotten,
+        [TABLE_CONDITIONS] = link_condition, [TABLE_FORGOTTEN] = link_forgotten, [TABLE_DEBRIS] = link_debris,
     };
     for (size_t table = 0; table < TABLE_COUNT; table++)
         for (size_t row = 0; LINKS[table] && row < linker->loaded[table].count; row++)

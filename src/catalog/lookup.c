@@ -224,6 +224,9 @@ static const struct catalog_per PERS[] = {
     {"crib", "each", "cribs that hold the floor below a shore"},
     {"square foot of floor protected", "sq ft", "floor that is covered, as the job says"},
     {"trip", "each", "trips of the crew to the site, as the job says"},
+    {"cubic foot of debris", "cu ft", "loose debris, by debris.csv"},
+    {"dump run", "each", "loads of debris, by volume or by weight, where the job takes it away itself"},
+    {"dumpster", "each", "the same, where dumpsters take it"},
 };
 static const char FINISH_PREFIX[] = "square foot of ";
 

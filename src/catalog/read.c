@@ -66,6 +66,7 @@ struct catalog *catalog_read(struct arena *arena, const char *folder, const char
     c->suppliers = loaded[TABLE_SUPPLIERS].rows, c->supplier_count = loaded[TABLE_SUPPLIERS].count;
     c->conditions = loaded[TABLE_CONDITIONS].rows, c->condition_count = loaded[TABLE_CONDITIONS].count;
     c->forgotten = loaded[TABLE_FORGOTTEN].rows, c->forgotten_count = loaded[TABLE_FORGOTTEN].count;
+    c->debris = loaded[TABLE_DEBRIS].rows, c->debris_count = loaded[TABLE_DEBRIS].count;
     c->shop = loaded[TABLE_SHOP].rows, c->shop_count = loaded[TABLE_SHOP].count;
     link_rows(&(struct linker){arena, diags, c, loaded});
     return c;

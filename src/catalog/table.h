@@ -61,6 +61,7 @@ enum table_id {
     TABLE_SUPPLIERS,
     TABLE_CONDITIONS,
     TABLE_FORGOTTEN,
+    TABLE_DEBRIS,
     TABLE_SHOP,
     TABLE_COUNT
 };

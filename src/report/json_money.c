@@ -42,6 +42,25 @@ static void add_raising(struct json *json, cJSON *list, const struct raising *ra
     }
 }
 
+static void add_debris(struct json *json, cJSON *parent, const struct takeoff *takeoff)
+{
+    cJSON *object = json_object(json, parent, "debris");
+    json_decimal(json, object, "loose_cuft", takeoff->debris_cuft);
+    json_decimal(json, object, "lb", takeoff->debris_lb);
+    json_integer(json, object, "loads", takeoff->debris_loads);
+    cJSON *list = json_array(json, object, "of");
+    for (size_t i = 0; i < takeoff->debris_count; i++) {
+        const struct takeoff_debris *debris = &takeoff->debris[i];
+        cJSON *row = json_object(json, list, NULL);
+        json_text(json, row, "what", debris->row->debris);
+        json_text(json, row, "per", debris->row->per);
+        json_decimal(json, row, "count", debris->count);
+        json_decimal(json, row, "loose_cuft", debris->cuft);
+        json_decimal(json, row, "lb", debris->pounds);
+        json_text(json, row, "source", debris->row->source);
+    }
+}
+
 static void add_forgotten(struct json *json, cJSON *list, const struct takeoff_forgotten *forgotten)
 {
     cJSON *row = json_object(json, list, NULL);
@@ -67,6 +86,7 @@ void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff)
     cJSON *list = json_array(json, root, "takeoff");
     for (size_t i = 0; i < takeoff->count; i++)
         add_takeoff_line(json, list, &takeoff->line[i]);
+    add_debris(json, root, takeoff);
     cJSON *forgotten = json_array(json, root, "usually_forgotten");
     for (size_t i = 0; i < takeoff->forgotten_count; i++)
         add_forgotten(json, forgotten, &takeoff->forgotten[i]);

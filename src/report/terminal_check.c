@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "before_cutting.h"
 #include "load_shown.h"
 #include "raising_shown.h"
 
@@ -230,6 +231,13 @@ static void show_stages(struct screen *screen, const struct design *design)
     screen_table(screen, &table);
 }
 
+static void show_before_cutting(struct screen *screen, const struct job *job)
+{
+    size_t count = 0;
+    const char **line = before_cutting(screen->out.arena, job, &count);
+    show_list(screen, "Before anything is cut", line, count);
+}
+
 static void show_raising(struct screen *screen, const struct takeoff *takeoff)
 {
     if (takeoff->raising_count == 0)
@@ -255,6 +263,7 @@ char *report_check(struct arena *arena, const struct report *report, bool color,
         for (size_t i = 0; i < design->member_count; i++)
             show_member(&screen, design, design->members[i]);
         show_stages(&screen, design);
+        show_before_cutting(&screen, report->job);
         if (run->takeoff)
             show_raising(&screen, run->takeoff);
         show_list(&screen, "Not checked", design->unchecked, design->unchecked_count);

@@ -49,6 +49,27 @@ static void add_returns(struct page *page, int row, const struct takeoff *takeof
     }
 }
 
+/* Loose volume and weight of each sort, with where the figures come from. */
+static int add_debris(struct page *page, int row, const struct takeoff *takeoff)
+{
+    struct arena *a = page->book->arena;
+    if (takeoff->debris_count == 0)
+        return row;
+    page_band(page, row++, T_COLUMNS, LOOK_SUM_TEXT, "Debris");
+    for (size_t i = 0; i < takeoff->debris_count; i++, row++) {
+        const struct takeoff_debris *debris = &takeoff->debris[i];
+        page_text(page, row, T_ID, LOOK_WRAP, debris->row->debris);
+        page_number(page, row, T_COUNT, LOOK_NUMBER, decimal_value(debris->cuft));
+        page_text(page, row, T_UNIT, LOOK_TEXT, "cu ft loose");
+        page_text(page, row, T_HOW, LOOK_WRAP,
+                  arena_printf(a, "%s x %s: %s cu ft solid each, x %s loose; %s lb; %s", decimal_text(a, debris->count),
+                               debris->row->per, decimal_text(a, debris->row->solid),
+                               decimal_text(a, debris->row->fluff), decimal_text(a, debris->pounds),
+                               debris->row->source));
+    }
+    return row + 1;
+}
+
 static int add_forgotten(struct page *page, int row, const struct takeoff *takeoff)
 {
     struct arena *a = page->book->arena;
@@ -80,5 +101,5 @@ void build_takeoff(struct workbook *w)
     page->filter_first = HEAD_ROW;
     page->filter_last = row - 1;
     if (takeoff)
-        add_returns(page, add_forgotten(page, row + 1, takeoff), takeoff);
+        add_returns(page, add_forgotten(page, add_debris(page, row + 1, takeoff), takeoff), takeoff);
 }

@@ -66,6 +66,7 @@ void count_openings(struct counting *counting);
 void count_bracing(struct counting *counting);
 void count_fastening(struct counting *counting);
 void count_shoring(struct counting *counting);
+void count_debris(struct counting *counting);
 void count_assemblies(struct counting *counting);
 void count_job_lines(struct counting *counting);
 void count_forgotten(struct counting *counting); /* after all that may price it */

@@ -360,6 +360,9 @@ static const struct {
     {"crib", count_cribs},
     {"square foot of floor protected", count_floor_protected},
     {"trip", count_trips},
+    {"cubic foot of debris", count_debris_feet},
+    {"dump run", count_dump_runs},
+    {"dumpster", count_dumpsters},
 };
 
 size_t per_count(void)

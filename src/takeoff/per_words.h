@@ -16,6 +16,8 @@ per_fn count_floor_protected, count_trips;
 /* per_joists.c */
 per_fn count_joist_ends, count_high_joists, count_low_joists, count_joist_bays;
 int64_t joist_hangers(const struct joist_design *design);
+/* debris.c */
+per_fn count_debris_feet, count_dump_runs, count_dumpsters;
 /* per_obstructions.c */
 per_fn count_in_the_way, count_propped, count_landed, count_headered_off;
 

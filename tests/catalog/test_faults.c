@@ -30,6 +30,7 @@ static const struct file SMALL[] = {
     {"assemblies.csv", "assembly,per,item,task,count\njoists,joist end,,hang,1\n"},
     {"suppliers.csv", "name,delivery\nYard,50\n"},
     {"forgotten.csv", "line,priced by,price,class\nparking,assembly/parking,,\ntest,,140.00,subs\n"},
+    {"debris.csv", "debris,per,solid,fluff,weight,source\nboard,square foot of gypsum board,0.0417,2.6,2 lb,own\n"},
     {"conditions.csv", "condition,task,factor,from weight,source\n"},
 };
 enum { FILES = sizeof SMALL / sizeof *SMALL };
@@ -308,6 +309,21 @@ static void test_forgotten(void **state)
            "forgotten.csv:4:1: stop[C003]: 'Test' is given twice; first at line 3\n");
 }
 
+static void test_debris(void **state)
+{
+    struct folder with = read_with(state, NULL, NULL, NULL);
+    assert_int_equal(with.catalog->debris_count, 1);
+    assert_int_equal(with.catalog->debris[0].solid, 417);
+    assert_int_equal(with.catalog->debris[0].pounds, 20000);
+    struct folder without = read_with(state, "debris.csv", NULL, NULL);
+    assert_int_equal(without.diags.count, 0);
+    assert_int_equal(without.catalog->debris_count, 0);
+    expect(state, "debris.csv", "debris,per,solid,fluff,weight,source\na,gallon,1,2,3 lb,own\nb,job,1,0.5,3 lb,own\n",
+           "debris.csv:2:3: stop[C004]: 'gallon' in column 'per' is nothing that the takeoff counts; the manual lists "
+           "the words\n"
+           "debris.csv:3:9: stop[C002]: '0.5' in column 'fluff': out of range, 1 to 20; write it like '2.6'\n");
+}
+
 static void test_prices(void **state)
 {
     expect(state, "prices.csv",
@@ -386,6 +402,7 @@ int main(void)
         TEST(test_cell_count),
         TEST(test_garbage),
         TEST(test_forgotten),
+        TEST(test_debris),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

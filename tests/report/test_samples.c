@@ -193,6 +193,10 @@ static const struct estimate_line *find_estimate(const struct estimate *estimate
  * Labor: joists at 7 in + k x 16 in within 128 in: k = 0 to 7, eight on side A; on side B, lapped, 1-1/2 in further,
  * eight again: 16 joist ends.  16 x 0.25 hours = 4 hours; a carpenter costs 34.00 x 1.32 = $44.88: $179.52.
  *
+ * Debris: 10 ft 6 in x 8 ft of wall, 84 sq ft x 4 lb = 336 lb; plaster on both faces, 168 x 8 = 1,344 lb; ceiling
+ * 10.667 ft x (4.5 + 32)/12 ft = 32.44 sq ft x 2 = 64.88 lb: 1,744.88 lb, two runs of at most 1,500 lb (by volume one:
+ * 45.43 of 54 cu ft).  Two dump fees of $65.00; 2 x 2 hours.
+ *
  * Usually forgotten: the test for lead and asbestos at its price in forgotten.csv, $140.00, a sub. */
 static void parlor_agrees_with_figures_worked_by_hand(void **state)
 {
@@ -221,6 +225,13 @@ static void parlor_agrees_with_figures_worked_by_hand(void **state)
     assert_true(labor->hours == 4 * DECIMAL_ONE);
     assert_true(labor->rate == 4488 * MONEY_CENT);
     assert_true(labor->total == 17952 * MONEY_CENT);
+    assert_int_equal(run->takeoff->debris_lb, 17448800);
+    const struct order_line *runs_paid = find_order(run->order, "DUMP-FEE", 0);
+    assert_non_null(runs_paid);
+    assert_true(runs_paid->total == 130 * MONEY_DOLLAR);
+    const struct labor_line *hauled = find_labor(run->estimate, "dump run");
+    assert_non_null(hauled);
+    assert_true(hauled->hours == 4 * DECIMAL_ONE);
     const struct estimate_line *forgotten = find_estimate(run->estimate, "forgotten/lead and asbestos test");
     assert_non_null(forgotten);
     assert_true(forgotten->total == 140 * MONEY_DOLLAR);
@@ -288,6 +299,9 @@ static void one_beam_hangs_on_the_other(void **state)
                                                       .signable = true},
                                      false, 120);
     assert_non_null(strstr(check, "as specified; our check r = "));
+    assert_non_null(strstr(check, "Before anything is cut"));
+    assert_non_null(strstr(check, "lead"));
+    assert_non_null(strstr(check, "asbestos"));
 }
 
 int main(void)
