@@ -55,6 +55,9 @@ static const struct {
     {"crib", 0},
     {"square foot of floor protected", 12050},
     {"trip", 200},
+    {"cubic foot of debris", 0}, /* no debris.csv here: one load */
+    {"dump run", 100},
+    {"dumpster", 0},
 };
 
 static struct assembly_line *add_part(struct house *house, const char *assembly, const char *per, const char *item,
