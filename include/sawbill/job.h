@@ -213,7 +213,6 @@ struct job_facts { /* [job] */
     struct choice_value trim_both_ends;     /* of a stick bought, end trim off each; default no */
     struct choice_value square_both_ends;   /* a cut of its own for the last piece of a stick; default no */
     struct length_value least_cutoff;       /* cutoffs from here on go back to the shop; default 16 in */
-    struct texts_value conditions;          /* of conditions.csv, that this job's labor meets */
     struct choice_value debris_by;          /* enum debris_by; default dump runs */
     struct quantity_value load_holds, load_carries; /* cu ft and lb of one run or dumpster */
     struct texts_value conditions;                  /* of conditions.csv, that this job's labor meets */

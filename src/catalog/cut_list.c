@@ -25,10 +25,10 @@ static const struct column STOCK[] = {
     {"trim", CELL_LENGTH, false, false, AT(list_stock, trim), 0, LONGEST, .example = "1/2 in"},
     {"member", CELL_TEXT, false, false, AT(list_stock, member), .example = "DFL2-2X4"},
 };
-static const struct table PIECE_TABLE = {"pieces", PIECES, sizeof PIECES / sizeof *PIECES, sizeof(struct list_piece),
-                                         AT(list_piece, at)};
-static const struct table STOCK_TABLE = {"stock", STOCK, sizeof STOCK / sizeof *STOCK, sizeof(struct list_stock),
-                                         AT(list_stock, at)};
+static const struct table PIECE_TABLE = {
+    "pieces", PIECES, sizeof PIECES / sizeof *PIECES, sizeof(struct list_piece), AT(list_piece, at), false};
+static const struct table STOCK_TABLE = {
+    "stock", STOCK, sizeof STOCK / sizeof *STOCK, sizeof(struct list_stock), AT(list_stock, at), false};
 
 static struct loaded load(struct arena *arena, const struct table *table, const struct list_source *source,
                           struct diags *diags)

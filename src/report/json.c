@@ -99,8 +99,13 @@ char *report_json(struct arena *arena, const struct report *report)
     add_messages(&json, root, report->diags);
     if (report->job && report->outcome && report->outcome->run)
         add_run(&json, root, report, report->outcome->run);
-    const char *caution = caution_text();
-    json_texts(&json, root, "cautions", &caution, 1);
+    size_t count = 0;
+    const char **before = report->job ? before_cutting(arena, report->job, &count) : NULL;
+    const char **caution = arena_array(arena, count + 1, sizeof *caution);
+    caution[0] = caution_text();
+    for (size_t i = 0; i < count; i++)
+        caution[i + 1] = before[i];
+    json_texts(&json, root, "cautions", caution, count + 1);
     char *text = json_print(&json, root);
     cJSON_Delete(root);
     return text;
@@ -117,14 +122,6 @@ char *report_list_json(struct arena *arena, const struct cuts_report *report)
     if (report->plan_count > 0)
         json_cuts(&json, root, report->plan, report->plan_count);
     char *text = json_print(&json, root);
-    size_t count = 0;
-    const char **before = report->job ? before_cutting(arena, report->job, &count) : NULL;
-    const char **caution = arena_array(arena, count + 1, sizeof *caution);
-    caution[0] = caution_text();
-    for (size_t i = 0; i < count; i++)
-        caution[i + 1] = before[i];
-    json_texts(&json, root, "cautions", caution, count + 1);
-    char *text = print_object(&json, root);
     cJSON_Delete(root);
     return text;
 }

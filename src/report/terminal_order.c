@@ -71,6 +71,24 @@ static void show_own_stock(struct screen *screen, const struct order *order)
     screen_table(screen, &table);
 }
 
+static void show_debris(struct screen *screen, const struct job *job, const struct takeoff *takeoff)
+{
+    struct arena *arena = screen->out.arena;
+    if (takeoff->debris_count == 0)
+        return;
+    screen_heading(screen, "Debris");
+    screen_bullet(screen, arena_printf(arena, "%s cu ft loose, %s lb: %lld %s of at most %s cu ft and %s lb",
+                                       decimal_text(arena, takeoff->debris_cuft),
+                                       decimal_text(arena, takeoff->debris_lb), (long long)takeoff->debris_loads,
+                                       job->facts.debris_by.choice == DEBRIS_DUMPSTERS ? "dumpsters" : "dump runs",
+                                       decimal_text(arena, load_holds(job)), decimal_text(arena, load_carries(job))));
+    for (size_t i = 0; i < takeoff->debris_count; i++)
+        screen_bullet(screen,
+                      arena_printf(arena, "%s: %s cu ft, %s lb (%s)", takeoff->debris[i].row->debris,
+                                   decimal_text(arena, takeoff->debris[i].cuft),
+                                   decimal_text(arena, takeoff->debris[i].pounds), takeoff->debris[i].row->source));
+}
+
 static void show_returns(struct screen *screen, const struct takeoff *takeoff)
 {
     static const struct column columns[] = {
@@ -102,8 +120,10 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
         for (size_t i = 0; i < run->order->supplier_count; i++)
             show_supplier(&screen, run->order, &run->order->supplier[i]);
         show_own_stock(&screen, run->order);
-        if (run->takeoff)
+        if (run->takeoff) {
+            show_debris(&screen, report->job, run->takeoff);
             show_returns(&screen, run->takeoff);
+        }
         if (run->bought_from)
             screen_printf(&screen, WEIGHT_PLAIN, "%s", run->bought_from);
     }
