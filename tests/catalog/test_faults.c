@@ -387,22 +387,10 @@ static void test_garbage(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(test_small_set_is_good),
-        TEST(test_files),
-        TEST(test_columns),
-        TEST(test_cells),
-        TEST(test_spreadsheet_damage),
-        TEST(test_words),
-        TEST(test_given_twice),
-        TEST(test_references),
-        TEST(test_conditions),
-        TEST(test_assemblies),
-        TEST(test_prices),
-        TEST(test_actual_length),
-        TEST(test_cell_count),
-        TEST(test_garbage),
-        TEST(test_forgotten),
-        TEST(test_debris),
+        TEST(test_small_set_is_good),  TEST(test_files),      TEST(test_columns),     TEST(test_cells),
+        TEST(test_spreadsheet_damage), TEST(test_words),      TEST(test_given_twice), TEST(test_references),
+        TEST(test_conditions),         TEST(test_assemblies), TEST(test_prices),      TEST(test_actual_length),
+        TEST(test_cell_count),         TEST(test_garbage),    TEST(test_forgotten),   TEST(test_debris),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
