@@ -207,13 +207,14 @@ static void rate(struct back *back)
     struct sizing *s = back->s;
     struct beam_load even = {.to_in = back->spans.length_in, .amount = back->per_inch};
     even.amount.of[LOAD_DEAD] += back->sd->strongback->weight_plf * back->piece.plies / 12;
-    back->spans.load = &even;
-    back->spans.count = 1;
+    struct beam_spans spans = back->spans;
+    spans.load = &even;
+    spans.count = 1;
     for (size_t i = 0; i < s->combo_count; i++) {
         const struct combination *combo = &s->combo[i];
         struct beam_envelope worst;
-        back->spans.factor = combo->factor;
-        if (!combo_applies(combo, &back->present) || !spans_envelope(s->arena, &back->spans, patterned, &worst))
+        spans.factor = combo->factor;
+        if (!combo_applies(combo, &back->present) || !spans_envelope(s->arena, &spans, patterned, &worst))
             continue;
         rate_bending(back, combo, &worst);
         rate_sag(back, combo, &worst);
@@ -292,14 +293,14 @@ void strongback_check(struct sizing *s, struct shore_design *sd, const struct lo
     if (loads_sum(*point_lb) > 0)
         move_over(&back);
     rate(&back);
-    const struct check *all[] = {&back.bending, &back.shear, &back.sag,  &back.bearing,
-                                 &back.post,    &back.plate, &back.lifts};
+    const struct check *all[] = {&back.bending, &back.shear, &back.sag,   &back.bearing,
+                                 &back.post,    &back.plate, &back.lifts, NULL};
     const struct member *plate = sd->bottom_plate;
     back.bending.values = back.shear.values = back.sag.values = back.bearing.values =
         values_text(s->arena, back.piece.row);
     back.plate.values = values_both(s->arena, plate ? plate->values : NULL, NULL);
     back.lifts.values = "";
-    for (size_t i = 0; i < sizeof all / sizeof *all; i++)
+    for (size_t i = 0; all[i]; i++)
         checks_add(s, checks, *all[i]);
     rate_strap(&back);
     say_posts(&back);
