@@ -7,6 +7,8 @@
 
 /* Free suppliers tried in every combination: 2^6 orders.  Beyond that all sell, which is said. */
 enum { FREE_MOST = 6 };
+/* Steps of each cut plan, about a microsecond each: while sets are tried, and for the set that is kept. */
+enum { TRIAL_STEPS = 500000, KEPT_STEPS = 5000000 };
 
 struct buying {
     struct arena *arena;
@@ -20,6 +22,7 @@ struct purchase {
     size_t plan_count;
     struct order *order;
     size_t short_orders, suppliers; /* below their least order; that deliver */
+    int64_t steps;
     money_t cost;
 };
 
@@ -61,7 +64,8 @@ static bool plan_cuts(const struct buying *buying, const struct catalog *view, s
         cut_problems_from_takeoff(arena, buying->run->takeoff, view, buying->run->job, &count, diags);
     purchase->plans = arena_array(arena, count, sizeof(struct cut_plan *));
     for (size_t i = 0; i < count; i++) {
-        struct cut_plan *plan = cut_solve(arena, &problem[i], NULL, diags);
+        const struct cut_limits limits = {.steps = purchase->steps};
+        struct cut_plan *plan = cut_solve_within(arena, &problem[i], &limits, NULL, diags);
         if (!plan || diag_has_stop(diags))
             continue;
         const char *wrong = cut_verify(arena, &problem[i], plan);
@@ -90,13 +94,14 @@ static void add_up(struct purchase *purchase)
 }
 
 /* The order when the suppliers of `closed` sell nothing; false when it cannot be filled. */
-static bool buy_from(const struct buying *buying, unsigned long closed, struct purchase *purchase, struct diags *diags)
+static bool buy_from(const struct buying *buying, unsigned long closed, int64_t steps, struct purchase *purchase,
+                     struct diags *diags)
 {
     const struct run *run = buying->run;
     struct catalog *view = arena_alloc(buying->arena, sizeof *view);
     *view = *run->catalog;
     view->closed = closed;
-    *purchase = (struct purchase){.closed = closed};
+    *purchase = (struct purchase){.closed = closed, .steps = steps};
     if (!plan_cuts(buying, view, purchase, diags))
         return false;
     purchase->order =
@@ -132,7 +137,7 @@ static void try_sets(const struct buying *buying, unsigned long free_ones, struc
          closed = (closed - 1) & free_ones) {
         struct diags scratch = diag_scratch(buying->arena, buying->diags);
         struct purchase trial;
-        if (buy_from(buying, closed, &trial, &scratch) && better(&trial, best))
+        if (buy_from(buying, closed, TRIAL_STEPS, &trial, &scratch) && better(&trial, best))
             *best = trial;
     }
 }
@@ -161,10 +166,10 @@ bool buy_job(struct arena *arena, struct run *run, struct diags *diags)
     unsigned long useful = 0, forced = 0;
     struct purchase all;
     struct diags scratch = diag_scratch(arena, diags);
-    if (!buy_from(&buying, run->catalog->closed, &all, &scratch)) {
+    if (!buy_from(&buying, run->catalog->closed, TRIAL_STEPS, &all, &scratch)) {
         struct purchase again; /* for its messages */
         if (!run->internal_failure)
-            (void)buy_from(&buying, run->catalog->closed, &again, diags);
+            (void)buy_from(&buying, run->catalog->closed, TRIAL_STEPS, &again, diags);
         return false;
     }
     judge_suppliers(&buying, count, &useful, &forced);
@@ -175,7 +180,7 @@ bool buy_job(struct arena *arena, struct run *run, struct diags *diags)
         try_sets(&buying, free_ones, &best);
     if (run->internal_failure)
         return false;
-    if (!buy_from(&buying, best.closed, &best, diags)) /* once more, with its messages */
+    if (!buy_from(&buying, best.closed, KEPT_STEPS, &best, diags)) /* once more, with its messages */
         return false;
     for (size_t i = 0; i < best.plan_count; i++)
         cut_compare(arena, best.plans[i]);
