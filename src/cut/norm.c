@@ -141,8 +141,8 @@ static void add_penalty(struct norm *norm)
 
 static void divide_lengths(struct norm *norm)
 {
-    int64_t divisor = 0;
-    for (int i = 0; i < norm->types; i++)
+    int64_t divisor = norm->length[0]; /* there is a type, and its length is not 0 */
+    for (int i = 1; i < norm->types; i++)
         divisor = common_divisor(divisor, norm->length[i]);
     for (int i = 0; i < norm->types; i++)
         norm->length[i] /= divisor;

@@ -21,6 +21,7 @@ struct branch {
     unsigned char *member;
 };
 struct tree {
+    wide_t sum;
     struct work *work;
     const struct norm *norm;
     const struct list *list;
@@ -29,25 +30,25 @@ struct tree {
     struct master *master;
     double unit;
     int64_t scale;
-    int *loaded, loaded_count; /* patterns in the programme */
+    int *loaded; /* patterns in the programme */
     bool *is_loaded;
     int *shut; /* of each pattern the depth from which on it is out, 0: it is not */
     int64_t *reduced;
     int64_t *least, *most; /* of each pattern: how often it may be used below this node */
     int *place;            /* of each loaded pattern, its column */
-    int rows;              /* of branches, in the programme: made as they are needed */
-    int *artificial;       /* of each of those, its column */
+    int *artificial;       /* of each row, its column */
     int64_t *needed;       /* of each pattern: more are never needed */
     int64_t *value, *extra;
-    wide_t sum;
     struct branch *branch;
-    int depth;
     int *row; /* scratch: a row or column as the programme takes it */
     double *factor;
     double *pair; /* types x types */
-    struct answer trial;
     int64_t *demand, *supply;
     int64_t nodes;
+    struct answer trial;
+    int loaded_count;
+    int rows; /* of branches, in the programme: made as they are needed */
+    int depth;
     bool over;
 };
 

@@ -213,8 +213,8 @@ static void beam_not_upset(const struct ruling *ruling)
 static void beam_only_upset(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
-    const struct entry *only[] = {beam->kickers_every.at, beam->kickers_of.at, beam->top_hanger_nail.at};
-    for (size_t i = 0; beam->set.choice != SET_UPSET && i < sizeof only / sizeof *only; i++)
+    const struct entry *only[3] = {beam->kickers_every.at, beam->kickers_of.at, beam->top_hanger_nail.at};
+    for (size_t i = 0; beam->set.choice != SET_UPSET && i < 3; i++)
         if (only[i])
             rule_broken(ruling, only[i], "%s has '%s', but is not 'set = upset'", ruling->name, only[i]->key);
 }

@@ -105,8 +105,9 @@ static void shore_tasks_need_a_set(const struct ruling *ruling)
 /* What only a strongback has. */
 static const struct entry *of_strongback(const struct shore *shore)
 {
-    const struct entry *at[] = {shore->strongback_plies.at, shore->supports.at, shore->hung_by.at, shore->sag_limit.at};
-    for (size_t i = 0; i < sizeof at / sizeof *at; i++)
+    const struct entry *at[4] = {shore->strongback_plies.at, shore->supports.at, shore->hung_by.at,
+                                 shore->sag_limit.at};
+    for (size_t i = 0; i < 4; i++)
         if (at[i])
             return at[i];
     return NULL;
