@@ -102,10 +102,11 @@ static int64_t most_after(const struct lister *lister, int place, int64_t room)
 static bool is_covered_cheaper(const struct lister *lister, int64_t used)
 {
     const struct norm *norm = lister->norm;
-    int stock = lister->stock;
+    int own = lister->stock;
+    const int64_t cost = norm->cost[own];
     for (int s = 0; s < norm->stocks; s++)
-        if (s != stock && lister->span->most[s] == FORM_ENDLESS && norm->room[s] >= used &&
-            (norm->cost[s] < norm->cost[stock] || (norm->cost[s] == norm->cost[stock] && s > stock)))
+        if (s != own && lister->span->most[s] == FORM_ENDLESS && norm->room[s] >= used &&
+            (norm->cost[s] < cost || (norm->cost[s] == cost && s > own)))
             return true;
     return false;
 }
