@@ -52,9 +52,10 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *               beams [{id, member, plies, width_, cut_length_, design_span_in, weight_plf,
  *                 ends [{end, bearing_, _lb, _lb_least, _lb_all_spans, hanger, uplift_lb, hold_down}], ply_pieces_in,
  *                 inner_supports [{post ("post P2"; null: a wall plate), at_in, at_text, bearing_, spliced, _lb,
- *                   _lb_least, _lb_all_spans, uplift_lb, hold_down}]}]; _lb: the most of each load on any set of spans,
- * _lb_least the least; joists [{id, beam, side, count, places_in, _plf, _lb_each, uplift_lb_each, hanger, strap,
- *                 tied_pairs}];
+ *                   _lb_least, _lb_all_spans, uplift_lb, hold_down}]}];
+ *                 _lb: the most of each load on any set of spans, _lb_least the least;
+ *               joists [{id, beam, side, count, places_in, _plf, _lb_each, uplift_lb_each,
+ *                 ends [{at_, width_, depth_, off_line_ (+ above the line), doubled, hanger}], strap, tied_pairs}];
  *               posts [{id, member, plies, carries, _lb}];
  *               openings [{id, header, trimmer, joists_interrupted,
  *                 headers [{end, _lb_each_end, hanger, tail_hanger}],

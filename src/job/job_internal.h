@@ -74,6 +74,28 @@ extern const struct key_rows keys_of_job, keys_of_area, keys_of_roof, keys_of_jo
 extern const struct words words_yes_no, words_yes_no_unknown, words_new_existing, words_class, words_moisture,
     words_heat;
 
+/* Rows of every kind of wood that has a `service`. */
+#define SERVICE_ROWS(element)                                                                                          \
+    {.key = "moisture in service",                                                                                     \
+     .type = TYPE_CHOICE,                                                                                              \
+     .fallback = "dry",                                                                                                \
+     .of = &words_moisture,                                                                                            \
+     .help = "wet: above 19 % moisture for long, as over bare ground in a crawl space or outside",                     \
+     .example = "dry",                                                                                                 \
+     .offset = offsetof(struct element, service.moisture)},                                                            \
+        {.key = "heat in service",                                                                                     \
+         .type = TYPE_CHOICE,                                                                                          \
+         .fallback = "up to 100 F",                                                                                    \
+         .of = &words_heat,                                                                                            \
+         .help = "how hot the wood stays for long, as beside a flue",                                                  \
+         .example = "up to 100 F",                                                                                     \
+         .offset = offsetof(struct element, service.heat)},                                                            \
+    {                                                                                                                  \
+        .key = "incised", .type = TYPE_CHOICE, .fallback = "no", .of = &words_yes_no,                                  \
+        .help = "slits cut for treatment: look for rows of small cuts in the wood", .example = "no",                   \
+        .offset = offsetof(struct element, service.incised)                                                            \
+    }
+
 const struct kind_row *kind_row(enum kind kind);
 /* The row of a folded key, or NULL.  `set beam b1 member` finds the row of `set KIND ID KEY`. */
 const struct key_row *key_find(enum kind kind, const char *key);

@@ -87,6 +87,27 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
     add_inner(json, row, beam);
 }
 
+static const char *code_of(const struct hanger *hanger)
+{
+    return hanger ? hanger->code : NULL;
+}
+
+/* Each joist at its place: its own size, how far off the line it stands, what it hangs in. */
+static void add_joist_ends(struct json *json, cJSON *row, const struct joist_design *joists)
+{
+    cJSON *list = json_array(json, row, "ends");
+    for (size_t i = 0; i < joists->count; i++) {
+        const struct joist_end *end = &joists->end[i];
+        cJSON *one = json_object(json, list, NULL);
+        json_length(json, one, "at", end->at);
+        json_length(json, one, "width", end->width);
+        json_length(json, one, "depth", end->depth);
+        json_length(json, one, "off_line", end->off_line);
+        json_bool(json, one, "doubled", end->doubled);
+        json_text(json, one, "hanger", code_of(end->hanger));
+    }
+}
+
 static void add_joists(struct json *json, cJSON *list, const struct joist_design *joists)
 {
     cJSON *row = json_object(json, list, NULL);
@@ -100,14 +121,9 @@ static void add_joists(struct json *json, cJSON *list, const struct joist_design
     json_loads(json, row, "plf", &joists->line_plf);
     json_loads(json, row, "lb_each", &joists->end_lb);
     json_number(json, row, "uplift_lb_each", joists->end_lb.of[LOAD_UPLIFT], 3);
-    json_text(json, row, "hanger", joists->count && joists->end[0].hanger ? joists->end[0].hanger->code : NULL);
+    add_joist_ends(json, row, joists);
     json_text(json, row, "strap", joists->strap ? joists->strap->code : NULL);
     json_integer(json, row, "tied_pairs", (long long)joists->tied_pairs);
-}
-
-static const char *code_of(const struct hanger *hanger)
-{
-    return hanger ? hanger->code : NULL;
 }
 
 static void add_opening(struct json *json, cJSON *list, const struct opening_design *od)

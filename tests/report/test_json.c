@@ -100,6 +100,36 @@ static void values_are_exact(void **state)
     cJSON_Delete(root);
 }
 
+/* Two joists of a side: one stands above the line, one hangs below it and is doubled. */
+static void joists_one_by_one(void **state)
+{
+    const struct built *b = built_report(*state);
+    const struct hanger hanger = {.code = "HNG-X"};
+    const struct joists joists = {.head = {.id = "north"}};
+    struct joist_end ends[] = {
+        {.at = 7 * LENGTH_INCH, .width = 13 * LENGTH_INCH / 8, .off_line = LENGTH_INCH / 4, .hanger = &hanger},
+        {.at = 23 * LENGTH_INCH, .off_line = -3 * LENGTH_INCH / 8, .doubled = true}};
+    length_t place[] = {ends[0].at, ends[1].at};
+    struct joist_design side = {.joists = &joists, .place = place, .end = ends, .count = 2};
+    struct design design = *b->report.outcome->run->design;
+    design.joists = &side;
+    design.joists_count = 1;
+    struct run run = *b->report.outcome->run;
+    run.design = &design;
+    struct outcome outcome = *b->report.outcome;
+    outcome.run = &run;
+    struct report report = b->report;
+    report.outcome = &outcome;
+    cJSON *root = parse(report_json(*state, &report));
+    assert_near(number_at(root, "design.joists.0.ends.0.width_in"), 1.625, 0);
+    assert_near(number_at(root, "design.joists.0.ends.0.off_line_in"), 0.25, 0);
+    assert_string_equal(text_at(root, "design.joists.0.ends.0.hanger"), "HNG-X");
+    assert_string_equal(text_at(root, "design.joists.0.ends.1.off_line_text"), "-3/8\"");
+    assert_true(cJSON_IsTrue(at(root, "design.joists.0.ends.1.doubled")));
+    assert_true(cJSON_IsNull(at(root, "design.joists.0.ends.1.hanger")));
+    cJSON_Delete(root);
+}
+
 static void messages_keep_their_place(void **state)
 {
     const struct built *b = built_report(*state);
@@ -196,10 +226,15 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
 #define TEST(name) cmocka_unit_test_setup_teardown(name, support_setup, support_teardown)
-        TEST(keys_stand_in_the_documented_order), TEST(values_are_exact),
-        TEST(messages_keep_their_place),          TEST(ratios_round_up),
-        TEST(a_stop_leaves_messages_only),        TEST(budget_has_no_order),
-        TEST(layout_is_two_blanks_without_tabs),  TEST(numbers_ignore_the_locale),
+        TEST(keys_stand_in_the_documented_order),
+        TEST(values_are_exact),
+        TEST(messages_keep_their_place),
+        TEST(ratios_round_up),
+        TEST(a_stop_leaves_messages_only),
+        TEST(budget_has_no_order),
+        TEST(joists_one_by_one),
+        TEST(layout_is_two_blanks_without_tabs),
+        TEST(numbers_ignore_the_locale),
 #undef TEST
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

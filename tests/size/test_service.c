@@ -1,20 +1,10 @@
 /* Wet, hot and incised wood.  Factors: NDS 2018 Supplement Tables 4A, 4D and 5A (CM), Table 2.3.3 (Ct), as read in an
  * open program that cites them; Table 4.3.8 (Ci) from memory. */
 #include "size/made_job.h"
+#include "size/wood_rows.h"
 
 #include "sawbill/joint.h"
 #include "sawbill/service.h"
-
-static const struct design_row dfl_2 = {.table = "4A",
-                                        .species = "Douglas Fir-Larch",
-                                        .grade = "No.2",
-                                        .fb = 900,
-                                        .ft = 575,
-                                        .fv = 180,
-                                        .fc_perp = 625,
-                                        .fc = 1350,
-                                        .e = 1600000,
-                                        .emin = 580000};
 
 /* 2x10: Fb CF = 900 x 1.1 = 990, no more than 1,150: CM 1.0.  2x4: 900 x 1.5 = 1,350: 0.85.  Fc CF = 1,350 > 750: 0.8.
  */

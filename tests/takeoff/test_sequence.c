@@ -12,7 +12,7 @@ static struct house *working_house(struct arena *arena, const char *sequence)
         task[i] = (struct task){
             .task = names[i], .trade = "carpenter", .per = "each", .likely = DECIMAL_ONE, .order = 10 * (int)(i + 1)};
         house->assembly[i] = (struct assembly_line){
-            .assembly = "work", .per = "job", .task = names[i], .count = DECIMAL_ONE, .at = {"a.csv", 2, 1, NULL}};
+            .assembly = "house", .per = "job", .task = names[i], .count = DECIMAL_ONE, .at = {"a.csv", 2, 1, NULL}};
     }
     house->catalog.tasks = task;
     house->catalog.task_count = TASKS;
@@ -38,8 +38,8 @@ static void as_the_catalog_ships_it(void **state)
 {
     struct house *house = working_house(*state, NULL);
     const struct takeoff *takeoff = house_count(house);
-    assert_int_equal(line_of(takeoff, "assembly/work/build shore")->in_work, 10);
-    assert_int_equal(line_of(takeoff, "assembly/work/demo wall")->in_work, 30);
+    assert_int_equal(line_of(takeoff, "assembly/house/build shore")->in_work, 10);
+    assert_int_equal(line_of(takeoff, "assembly/house/demo wall")->in_work, 30);
     assert_null(message(house, 0));
 }
 
@@ -53,9 +53,9 @@ static void as_the_job_says(void **state)
     house->job.work_count = 1;
     const struct takeoff *takeoff = house_count(house);
     assert_null(message(house, 0));
-    assert_int_equal(line_of(takeoff, "assembly/work/build shore")->in_work, 0);
-    assert_int_equal(line_of(takeoff, "assembly/work/demo wall")->in_work, 1);
-    assert_int_equal(line_of(takeoff, "assembly/work/hang joist")->in_work, 2);
+    assert_int_equal(line_of(takeoff, "assembly/house/build shore")->in_work, 0);
+    assert_int_equal(line_of(takeoff, "assembly/house/demo wall")->in_work, 1);
+    assert_int_equal(line_of(takeoff, "assembly/house/hang joist")->in_work, 2);
     assert_true(line_of(takeoff, "work/piano")->in_work > 2);
     house->job.facts.sequence.item[0].text = "work piano, build shore, demo wall, hang joist";
     assert_int_equal(line_of(house_count(house), "work/piano")->in_work, 0);
