@@ -192,6 +192,37 @@ static void ply_fasteners_clear_the_hangers(void **state)
     assert_count(house_count(house), "ply fasteners/B1/A", 45);
 }
 
+/* One row from face A, nothing on B1 but B2 (3 in wide) at 85.5 in: clear of 82.5 to 88.5.  Every 12 in from 3.5 would
+ * meet it at 87.5.  A later start than 3.5 leaves the 15th out, so the 14th must come within 12 in of the end, at 163:
+ * the first start is 7, with 79 and 91 beside the hanger: 14. */
+static void ply_fasteners_clear_a_hung_beam(void **state)
+{
+    struct house *house = house_new(*state);
+    house->beam_design[0].side[0] = house->beam_design[0].side[1] = NULL;
+    house->beam[0].each_face.choice = NO;
+    house->beam[0].rows.count = 1;
+    house->beam[1].end_[1].at_length = INCHES(85.5);
+    const struct takeoff *takeoff = house_count(house);
+    assert_count(takeoff, "ply fasteners/B1/A", 14);
+    assert_int_equal(takeoff->ply_layout[0].layout.row[0][0].at[0], INCHES(7));
+}
+
+/* Nails of 4-1/4 in come out of a beam of 4-1/2 in, within 1/4 in of its other face: those of face A clear the joists
+ * of face B, whose places from 2 to 4 modulo 8 are free: from 3.5 every 8 in, floor(168 / 8) + 1 = 22.  A sixteenth
+ * shorter they do not: every 12 in, 15. */
+static void ply_fasteners_that_come_out(void **state)
+{
+    struct house *house = house_new(*state);
+    house->beam[1].end_[1] = house->beam[1].end_[0];
+    house->beam_design[0].side[0] = NULL;
+    house->beam[0].each_face.choice = NO;
+    house->beam[0].rows.count = 1;
+    house->fastener[NAIL_16D].length = INCHES(4.25);
+    assert_count(house_count(house), "ply fasteners/B1/A", 22);
+    house->fastener[NAIL_16D].length = INCHES(4.1875);
+    assert_count(house_count(house), "ply fasteners/B1/A", 15);
+}
+
 /* B2 hangs on B1 by one end: 5 more on each face. */
 static void more_ply_fasteners_where_a_beam_hangs(void **state)
 {
@@ -365,6 +396,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(hangers_match_ends_and_nails_match_holes, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(ply_fasteners_clear_the_hangers, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(more_ply_fasteners_where_a_beam_hangs, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(ply_fasteners_clear_a_hung_beam, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(ply_fasteners_that_come_out, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_pattern_counts_nothing_and_says_so, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_lumber, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plates_of_other_wood, support_setup, support_teardown),
