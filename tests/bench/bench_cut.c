@@ -6,7 +6,7 @@
 #include <time.h>
 
 #include "../cut/form_check.h"
-#include "cut_sets.h"
+#include "../cut/cut_sets.h"
 
 static const char *const SETS[] = {
     "lumber",      "vs-belov1",      "vs-belov2",      "vs-belov3",    "vs-belov4",     "vs-crainic1", "vs-crainic2",

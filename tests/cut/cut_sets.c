@@ -41,6 +41,46 @@ static void add_items(struct arena *arena, struct cut_instance *instance, char *
     }
 }
 
+/* A line without the blanks at its ends; NULL: there is no more. */
+static char *read_line(FILE *file, char *line)
+{
+    if (!fgets(line, LINE_ROOM, file))
+        return NULL;
+    line[strcspn(line, "\r\n")] = '\0';
+    return line + strspn(line, " ");
+}
+
+/* One problem in the OR-Library's form. */
+static bool read_packing(struct arena *arena, FILE *file, struct cut_set *set)
+{
+    char line[LINE_ROOM], *text = read_line(file, line), *end;
+    if (!text)
+        return false;
+    struct cut_instance *instance = add_instance(arena, set, text);
+    text = read_line(file, line);
+    if (!text)
+        return false;
+    int64_t length = strtoll(text, &end, 10), pieces = strtoll(end, &end, 10);
+    instance->optimum = strtoll(end, NULL, 10);
+    (void)snprintf(line, sizeof line, "%lld 1 -1", (long long)length);
+    add_stock(arena, instance, line);
+    for (int64_t i = 0; i < pieces; i++) {
+        text = read_line(file, line);
+        if (!text || *text == '\0')
+            return false;
+        add_items(arena, instance, text);
+    }
+    return true;
+}
+
+static bool read_packings(struct arena *arena, FILE *file, int64_t count, struct cut_set *set)
+{
+    for (int64_t i = 0; i < count; i++)
+        if (!read_packing(arena, file, set))
+            return false;
+    return true;
+}
+
 bool cut_set_read(struct arena *arena, const char *path, struct cut_set *set)
 {
     FILE *file = fopen(path, "r");
@@ -50,6 +90,11 @@ bool cut_set_read(struct arena *arena, const char *path, struct cut_set *set)
     if (!file)
         return false;
     while (fgets(line, sizeof line, file)) {
+        int64_t count = strtoll(line, NULL, 10);
+        if (!instance && count > 0) {
+            bool whole = read_packings(arena, file, count, set);
+            return fclose(file) == 0 && whole;
+        }
         line[strcspn(line, "\r\n")] = '\0';
         if (strncmp(line, "inst ", 5) == 0)
             instance = add_instance(arena, set, line + 5);
