@@ -288,6 +288,15 @@ struct beam_inners {
     struct beam_inner *item;
     size_t count;
 };
+/* What the engineer drew a beam for, as he states it; any of it may be absent. */
+struct beam_drawn {
+    struct quantity_value dead, live, roof_live, snow; /* psf of its areas, or plf on the beam */
+    struct quantity_value reaction[2];                 /* lb */
+    struct text_value size, species, grade;
+    struct count_value plies;
+    struct ref_value wall; /* that it takes the place of */
+    struct date_value date;
+};
 struct beam {
     struct head head;
     struct in_service service;
@@ -326,6 +335,7 @@ struct beam {
     struct beam_inners inner;             /* supports between its ends, from end 1 on */
     struct lengths_value splices;         /* all plies cut there, each over the middle of an inner support */
     struct text_value hold_down_engineer; /* who answers for supports that it or wind lifts off */
+    struct beam_drawn drawn;              /* "specified dead" and its kin, beside specified_span */
 };
 struct load {
     struct head head;

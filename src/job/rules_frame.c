@@ -302,6 +302,35 @@ static void beam_span_as_specified(const struct ruling *ruling)
         ruling->name, length_tape(arena, beam->specified_span.length), length_tape(arena, beam->clear_span.length));
 }
 
+/* What he drew is his: without his name it says nothing. */
+static void beam_drawn_by(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    const struct beam_drawn *drawn = &beam->drawn;
+    const struct entry *const keys[] = {drawn->dead.at,  drawn->live.at,        drawn->roof_live.at,
+                                        drawn->snow.at,  drawn->reaction[0].at, drawn->reaction[1].at,
+                                        drawn->size.at,  drawn->species.at,     drawn->grade.at,
+                                        drawn->plies.at, beam->drawn.wall.at,   drawn->date.at};
+    for (size_t i = 0; i < sizeof keys / sizeof *keys && !beam->specified_by.at; i++)
+        if (keys[i])
+            rule_broken(ruling, keys[i], "'%s' needs 'specified by': whose it is", keys[i]->key_as);
+}
+
+static void beam_wall_as_specified(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    const struct ref_value *ref = &beam->drawn.wall;
+    if (!ref_found(ref) || !beam->specified_by.at)
+        return;
+    const struct wall *wall = &ruling->job->walls[ref->index];
+    if (wall->status.choice != WALL_COMES_OUT || !ref_found(&wall->under) ||
+        &ruling->job->beams[wall->under.index] != beam)
+        rule_broken(ruling, ref->at,
+                    "%s was specified in the place of [wall %s], but that wall does not come out under it; ask the "
+                    "engineer, and write his new sheet",
+                    ruling->name, wall->head.id);
+}
+
 /* A foot beyond the clear span is on no bearing of the trade any more. */
 static void beam_hangs_within(const struct ruling *ruling)
 {
@@ -446,6 +475,8 @@ static const struct rule rules[] = {
     {KIND_BEAM, DIAG_K017, beam_notch},
     {KIND_BEAM, DIAG_K017, beam_specified},
     {KIND_BEAM, DIAG_Q008, beam_span_as_specified},
+    {KIND_BEAM, DIAG_K017, beam_drawn_by},
+    {KIND_BEAM, DIAG_Q008, beam_wall_as_specified},
     {KIND_BEAM, DIAG_K009, beam_hangs_within},
     {KIND_BEAM, DIAG_K013, beam_above_agrees},
     {KIND_LOAD, DIAG_K013, load_place},

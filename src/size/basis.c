@@ -92,23 +92,6 @@ static void say_values(struct sizing *s, const struct member *member)
                                member->code));
 }
 
-/* Whose the member is, on which sheet, and for what span. */
-static void say_specified(struct sizing *s, const struct beam *beam, const char *name)
-{
-    if (!beam->specified_by.at)
-        return;
-    struct buffer text = {.arena = s->arena};
-    buffer_printf(&text, "%s: as specified by %s", name, beam->specified_by.text);
-    if (beam->sheet.at)
-        buffer_printf(&text, ", sheet %s", beam->sheet.text);
-    if (beam->revision.at)
-        buffer_printf(&text, ", revision %s", beam->revision.text);
-    if (beam->specified_span.at)
-        buffer_printf(&text, ", for a clear span of %s", length_tape(s->arena, beam->specified_span.length));
-    buffer_add(&text, "; our ratio stands beside it and decides nothing");
-    basis_add(s, buffer_text(&text));
-}
-
 static void say_beam(struct sizing *s, const struct beam_design *bd)
 {
     const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
@@ -125,7 +108,7 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
     basis_add(s, arena_printf(s->arena, "%s: repetitive factor Cr %s; lateral buckling rated on the width of one ply",
                               name, decimal_text(s->arena, cr > 0 ? cr : DECIMAL_ONE)));
     upset_say(s, bd);
-    say_specified(s, bd->beam, name);
+    specified_say(s, bd->beam, name);
 }
 
 static void list_unchecked(struct sizing *s, const struct beam_design *bd)

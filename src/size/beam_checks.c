@@ -242,5 +242,6 @@ bool beam_member_check(struct sizing *s, size_t index)
     rolling_check(s, index, checks);
     ply_fastening_check(s, index, &at.present, checks);
     refuse_beyond(s, bd, &at.present);
+    specified_compare(s, index, &at.present);
     return checks_close(s, checks, place_of(bd->beam->member.at, &bd->beam->head));
 }

@@ -204,6 +204,9 @@ void upset_say(struct sizing *s, const struct beam_design *bd);
 /* refusals.c: a span or reaction that is left to an engineer, and what the job says of the house */
 void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct loads *present);
 void refusals_say(struct sizing *s);
+/* specified.c: an engineer's beam held against what he drew it for (Q008), and his record in words */
+void specified_compare(struct sizing *s, size_t beam, const struct loads *present);
+void specified_say(struct sizing *s, const struct beam *beam, const char *name);
 /* rolling.c: what keeps the ends from rolling over */
 void rolling_check(struct sizing *s, size_t beam, struct member_checks *checks);
 /* inner.c: beams with supports between their ends.  Spans count from 0 at end 1; places as in beam_case. */
