@@ -255,7 +255,9 @@ static const struct key_row beam_rows[] = {
      .type = TYPE_LENGTH,
      .unit = "in, mm",
      .range = "1/2 in to 36 in",
-     .help = "upset: height of the highest hanger nail above the beam's lower edge; else from the hanger's least depth",
+     .help = "height of the highest hanger nail above the beam's lower edge; else from the hanger's least depth, its "
+             "foot even with "
+             "the beam's where that is upset, else upper edges even",
      .example = "7 in",
      .offset = offsetof(struct beam, top_hanger_nail)},
     {.key = "held 1",

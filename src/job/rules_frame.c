@@ -213,8 +213,11 @@ static void beam_not_upset(const struct ruling *ruling)
 static void beam_only_upset(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
-    const struct entry *only[3] = {beam->kickers_every.at, beam->kickers_of.at, beam->top_hanger_nail.at};
-    for (size_t i = 0; beam->set.choice != SET_UPSET && i < 3; i++)
+    const struct entry *only[2] = {beam->kickers_every.at, beam->kickers_of.at}, *nail = beam->top_hanger_nail.at;
+    if (beam->set.choice == SET_DROPPED && nail)
+        rule_broken(ruling, nail, "%s has '%s', but nothing hangs on the face of a dropped beam", ruling->name,
+                    nail->key);
+    for (size_t i = 0; beam->set.choice != SET_UPSET && i < 2; i++)
         if (only[i])
             rule_broken(ruling, only[i], "%s has '%s', but is not 'set = upset'", ruling->name, only[i]->key);
 }

@@ -108,6 +108,7 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
     basis_add(s, arena_printf(s->arena, "%s: repetitive factor Cr %s; lateral buckling rated on the width of one ply",
                               name, decimal_text(s->arena, cr > 0 ? cr : DECIMAL_ONE)));
     upset_say(s, bd);
+    low_say(s, bd);
     specified_say(s, bd->beam, name);
 }
 

@@ -238,7 +238,8 @@ bool beam_member_check(struct sizing *s, size_t index)
         one_span_checks(s, bd, &at, checks);
     uplift_bending(s, bd, &at, checks);
     cut_ends_check(s, index, &at, checks);
-    upset_check(s, index, &at, checks);
+    low_check(s, index, &at, checks);
+    upset_check(s, index);
     rolling_check(s, index, checks);
     ply_fastening_check(s, index, &at.present, checks);
     refuse_beyond(s, bd, &at.present);

@@ -197,9 +197,12 @@ struct check sag_cap(const struct beam_design *bd, const struct check *total); /
 double beam_creep(const struct beam_design *bd);                               /* Kcr of its wood */
 void keep_in(struct check *worst, struct check next, const struct combination *combo);
 double beam_fb(const struct beam_design *bd, const struct beam_case *at, const struct combination *combo); /* Fb' */
-/* upset.c: the kickers of a beam that is laid out; adds the checks of what hangs low; says the rest */
+/* hung_low.c: adds the checks of what hangs low on the face */
+void low_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
+void low_say(struct sizing *s, const struct beam_design *bd);
+/* upset.c: the kickers of a beam that is laid out; asks for them; says the rest */
 void upset_lay_out(struct beam_design *bd);
-void upset_check(struct sizing *s, size_t beam, const struct beam_case *at, struct member_checks *checks);
+void upset_check(struct sizing *s, size_t beam);
 void upset_say(struct sizing *s, const struct beam_design *bd);
 /* refusals.c: a span or reaction that is left to an engineer, and what the job says of the house */
 void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct loads *present);

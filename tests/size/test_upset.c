@@ -51,6 +51,32 @@ static void nail_below_the_middle(void **state)
     assert_false(made_says(&made, DIAG_S004));
 }
 
+/* A flush beam likewise, the upper edges even.  2x10 joists: the hanger's 8-3/4 in of 9-1/4: 540 x 8.75 x (8.75/9.25)^2
+ * = 4,228 lb, and 4,725 lb beyond 5 d.  2x8: 2 in below them and 6-3/4 in: the same.  Nails at 4-1/2 in: as above. */
+static void flush_beam(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1", near_end)->capacity, 4228, 0.5);
+    assert_near(made_check(&made, "beam B1", near_end)->demand, 2321, 1);
+    assert_near(made_check(&made, "beam B1", farther)->capacity, 4725, 0.01);
+    assert_true(made.design->passes);
+    upset(&made, *state);
+    made_set(&made, "beam", "B1", "set", "flush");
+    made_set(&made, "beam", "B1", "above joists by", NULL);
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1", near_end)->capacity, 4228, 0.5);
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "top hanger nail", "4-1/2 in");
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1", near_end)->capacity, 575.1, 0.1);
+    assert_true(made_says(&made, DIAG_S004));        /* below the middle: 3.8.2 */
+    made_set(&made, "beam", "B1", "set", "dropped"); /* nothing hangs there */
+    made.job = job_check(made.arena, "test.ini", &made.entries, &made.diags);
+    assert_true(made_says(&made, DIAG_K013));
+}
+
 /* Nails as high as the beam leave nothing to split off. */
 static void nail_at_the_top(void **state)
 {
@@ -154,6 +180,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(hung_low, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nail_below_the_middle, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(flush_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nail_at_the_top, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(beam_hung_low, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(kickers, support_setup, support_teardown),
