@@ -15,6 +15,15 @@ static const char *how_counted(struct arena *arena, const struct assembly_line *
                         decimal_text(arena, part->count));
 }
 
+/* Nails and screws are counted by the piece, whatever they are sold by. */
+static bool is_fastener(const struct catalog *catalog, const char *item)
+{
+    for (size_t i = 0; i < catalog->fastener_count; i++)
+        if (name_same(catalog->fasteners[i].item, item))
+            return true;
+    return false;
+}
+
 static void count_part(struct counting *counting, const struct assembly_line *part)
 {
     struct arena *arena = counting->arena;
@@ -29,6 +38,7 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
     const struct task *task = part->task ? catalog_task(counting->catalog, part->task) : NULL;
     const struct price *price = part->item ? catalog_cheapest(counting->catalog, part->item) : NULL;
     const char *name = part->item ? part->item : part->task;
+    bool fastener = part->item && is_fastener(counting->catalog, part->item);
     if (!name || (part->task && !task)) {
         diag_add(counting->diags, DIAG_C004, &part->at, "assembly '%s' names no item and no task of labor.csv",
                  part->assembly);
@@ -39,14 +49,15 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
         .what = part->item ? catalog_what(counting->catalog, part->item) : name,
         .where = part->assembly,
         .count = decimal_times(counted, part->count, 2),
-        .unit = task                   ? task->per
-                : price && price->unit ? price->unit
-                                       : "each",
+        .unit = task                                ? task->per
+                : !fastener && price && price->unit ? price->unit
+                                                    : "each",
         .counted = how_counted(arena, part, &info, counted, finish),
         .is = task ? LINE_LABOR : LINE_ITEM,
         .class = task ? CLASS_LABOR : class_of_part[part->class_of_item],
         .item = part->item,
         .task = task,
+        .spare = fastener,
         .cost_code = part->cost_code,
         .at = part->at,
     };

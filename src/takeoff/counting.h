@@ -32,6 +32,10 @@ bool hangs_joists(const struct beam *beam);
 /* Cribs under a shore; whether a second shore stands below it. */
 int64_t shore_cribs(const struct shore_design *design);
 bool shore_stands_twice(const struct shore_design *design);
+/* Length of its studs or posts, or of those of the second shore below; pieces of a run along it; diagonals. */
+length_t shore_upright(const struct shore_design *design, bool below);
+int64_t shore_run_pieces(const struct shore_design *design);
+int64_t shore_diagonals(const struct shore_design *design);
 
 /* A hanger or strap, `count` of them: what all such lines share; and the line with its nails under the id that it gets.
  * ones: "hangers". */
@@ -66,6 +70,8 @@ void count_openings(struct counting *counting);
 void count_bracing(struct counting *counting);
 void count_fastening(struct counting *counting);
 void count_shoring(struct counting *counting);
+void count_joints(struct counting *counting); /* after what they join */
+void count_temporary(struct counting *counting);
 void count_debris(struct counting *counting);
 void count_assemblies(struct counting *counting);
 void count_job_lines(struct counting *counting);

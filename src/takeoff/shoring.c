@@ -125,7 +125,7 @@ static void add_diagonals(struct counting *counting, const struct wall_of *wall)
 {
     struct arena *arena = counting->arena;
     const struct shore_design *design = wall->design;
-    int64_t count = (design->length + DIAGONAL_EACH - 1) / DIAGONAL_EACH;
+    int64_t count = shore_diagonals(design);
     length_t run = design->length / (count > 0 ? count : 1);
     add_pieces(counting, wall, design->plate, "shore diagonal", "diagonals", count, slant(run, wall->height),
                arena_printf(arena, "one for each 8' of %s: %lld, across %s and up %s",
@@ -140,12 +140,25 @@ static void note_nothing(struct counting *counting, const struct shore_design *d
              head_name(counting->arena, KIND_SHORE, head), why);
 }
 
-/* `height` is to what it holds: to its top where that lies on it, to its underside where that hangs from it. */
-static length_t post_under_strongback(const struct wall_of *wall)
+/* Under a strongback `height` is to what it holds: to its top where that lies on it, to its underside where that hangs
+ * from it. */
+length_t shore_upright(const struct shore_design *design, bool below)
 {
-    const struct shore_design *design = wall->design;
-    bool hung = design->shore->hung_by.at || wall->below;
-    return wall->height - bottom_of(design)->ply_width - (hung ? 0 : design->strongback->depth);
+    length_t height = below ? design->shore->height_below.length : design->height;
+    length_t bottom = bottom_of(design)->ply_width;
+    if (!design->strongback)
+        return height - top_of(design)->ply_width - bottom;
+    return height - bottom - (design->shore->hung_by.at || below ? 0 : design->strongback->depth);
+}
+
+int64_t shore_run_pieces(const struct shore_design *design)
+{
+    return pieces_of(design->length, design->spacing).firsts + 1;
+}
+
+int64_t shore_diagonals(const struct shore_design *design)
+{
+    return (design->length + DIAGONAL_EACH - 1) / DIAGONAL_EACH;
 }
 
 /* Posts on a bottom plate, diagonals; the strongback itself stands on the upper floor alone. */
@@ -154,7 +167,7 @@ static void count_strongback(struct counting *counting, const struct wall_of *wa
     struct arena *arena = counting->arena;
     const struct shore_design *design = wall->design;
     int64_t posts = (int64_t)design->shore->supports.count, plies = design->shore->strongback_plies.count;
-    length_t post = post_under_strongback(wall);
+    length_t post = shore_upright(design, wall->below);
     if (design->length <= 0 || post <= 0) {
         note_nothing(counting, design, wall->below ? "has no length or no height below" : "has no length or no height");
         return;
@@ -216,7 +229,7 @@ static void count_wall(struct counting *counting, const struct wall_of *wall)
         count_strongback(counting, wall);
         return;
     }
-    length_t stud = wall->height - top_of(design)->ply_width - bottom_of(design)->ply_width;
+    length_t stud = shore_upright(design, wall->below);
     if (design->length <= 0 || stud <= 0) {
         note_nothing(counting, design, wall->below ? "has no length or no height below" : "has no length or no height");
         return;

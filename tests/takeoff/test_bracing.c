@@ -61,8 +61,9 @@ static void ends_held_by_wood(void **state)
     assert_int_equal(stud->count, 2 * DECIMAL_ONE);
     assert_int_equal(stud->length, 373 * LENGTH_INCH / 4);
     assert_int_equal(find(takeoff, "assembly/held ends/hold beam end")->count, 2 * DECIMAL_ONE);
-    /* 2 ends x 0.28 lb */
-    assert_int_equal(find(takeoff, "assembly/held ends/NAIL-16D-COMMON")->count, 56 * DECIMAL_ONE / 100);
+    /* IRC 2021 Table R602.3(1): item 1, 3 toe nails a block; item 12, 3 end nails a king stud */
+    assert_int_equal(find(takeoff, "held/B1/end 1/nails to the plate")->count, 6 * DECIMAL_ONE);
+    assert_int_equal(find(takeoff, "held/B1/end 2/nails to the beam")->count, 6 * DECIMAL_ONE);
 }
 
 /* Two straps with seven nails at each end; their nails are theirs. */
@@ -76,7 +77,7 @@ static void end_held_by_straps(void **state)
     assert_int_equal(find(takeoff, "held/B1/end 2")->count, 2 * DECIMAL_ONE);
     assert_int_equal(find(takeoff, "held/B1/end 2/nails at one end")->count, 14 * DECIMAL_ONE);
     assert_int_equal(find(takeoff, "assembly/held ends/hold beam end")->count, DECIMAL_ONE);
-    assert_null(find(takeoff, "assembly/held ends/NAIL-16D-COMMON"));
+    assert_null(find(takeoff, "held/B1/end 2/nails to plates"));
     assert_null(find(takeoff, "held/B1/end 1"));
 }
 
