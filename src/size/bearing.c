@@ -235,7 +235,7 @@ static void check_uplift(struct sizing *s, const struct beam_design *bd, const s
         double up = -combined(&s->combo[i], least);
         if (!combo_applies(&s->combo[i], most) || up < 1e-6)
             continue;
-        struct check check = check_of("held down", "statics", up, 0, "lb");
+        struct check check = check_of("held down, spans loaded in turn", "statics", up, 0, "lb");
         check.combination = s->combo[i].name;
         check.note =
             "live load on other spans lifts it, with all dead load on; name who answers in 'hold down engineer'";

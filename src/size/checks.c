@@ -34,14 +34,15 @@ struct member_checks *checks_new(struct sizing *s, const char *id, const char *m
 
 struct check check_of(const char *name, const char *clause, double demand, double capacity, const char *unit)
 {
+    /* What lifts presses on nothing; that it lifts is a check of its own. */
     struct check check = {.name = name,
                           .clause = clause,
                           .combination = "",
                           .at_in = NAN,
-                          .demand = demand,
+                          .demand = demand < 0 ? 0 : demand,
                           .capacity = capacity,
                           .unit = unit};
-    check.ratio = capacity > 0 ? demand / capacity : (demand > 0 ? INFINITY : 0);
+    check.ratio = capacity > 0 ? check.demand / capacity : (demand > 0 ? INFINITY : 0);
     return check;
 }
 

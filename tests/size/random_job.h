@@ -34,15 +34,24 @@ struct random_field { /* joists: north and south of B1, east of B2, west of B3 *
     bool is;
     int beam, run_in, spacing, first;
 };
+enum { INNER = 2 };
 struct random_beam {
-    int clear_in, plies, depth, at_in; /* at_in: where it hangs on its carrier, from that one's end 1 */
-    int carrier;                       /* -1: end 2 on a post */
-    int end[2];                        /* what it ends on: 0 post across, 1 post in line, 2 pocket, 3 wall plate */
+    int clear_in, plies, depth;
+    int carrier[2], at_in[2]; /* of an end that hangs: on which beam and where, from that one's end 1; -1: none */
+    int end[2];               /* what else it ends on: 0 post across, 1 post in line, 2 pocket, 3 wall plate */
     const char *set;
+    int inner; /* supports between its ends */
+    struct {
+        int at_in;
+        bool plate, spliced;
+    } support[INNER];
 };
 struct random_job {
     struct figures floor, roof; /* psf; roof.live is roof live load */
+    double uplift;              /* psf */
     const char *live_is, *snow_is, *snow_level;
+    double exposure, thermal, importance;
+    int pitch; /* rise on 12; 0: not said */
     struct random_beam beam[BEAMS];
     int beams;
     struct random_field field[FIELDS];
@@ -77,23 +86,50 @@ static inline int family_count(int family)
     return count;
 }
 
+/* Not nearer than 40 in to each other and to the ends. */
+static inline void random_inner(struct random_beam *beam, uint64_t *seed)
+{
+    int spans = random_yes(seed, 0.4) ? 2 + random_of(seed, 2) : 1;
+    while (spans > 1 && beam->clear_in < 55 * spans)
+        spans--;
+    beam->inner = spans - 1;
+    for (int i = 0; i < beam->inner; i++) {
+        int most = beam->clear_in * (i + 1) / spans, room = beam->clear_in / spans - 40;
+        beam->support[i].at_in = most - random_of(seed, i ? room / 2 + 1 : room + 1);
+        if (i == 0 && spans == 2 && random_yes(seed, 0.5))
+            beam->support[i].at_in = beam->clear_in - beam->support[i].at_in;
+        beam->support[i].plate = random_yes(seed, 0.3);
+        beam->support[i].spliced = random_yes(seed, 0.3);
+    }
+}
+
+/* End 2 of the second and third on one before; end 1 of the third sometimes, too. */
+static inline void random_hang(struct random_job *job, uint64_t *seed, int i)
+{
+    struct random_beam *beam = &job->beam[i];
+    beam->carrier[0] = i == 2 && random_yes(seed, 0.3) ? 0 : -1;
+    beam->carrier[1] = i == 2 && beam->carrier[0] < 0 && random_yes(seed, 0.5) ? 0 : i - 1;
+    for (int end = 0; end < 2; end++)
+        if (beam->carrier[end] >= 0)
+            beam->at_in[end] = 12 + random_of(seed, job->beam[beam->carrier[end]].clear_in - 24);
+}
+
 static inline void random_beams(struct random_job *job, uint64_t *seed)
 {
-    static const char *const sets[] = {"flush", "flush", "dropped"};
+    static const char *const sets[] = {"flush", "flush", "dropped", "upset"};
     job->beams = 1 + random_of(seed, BEAMS);
     job->family = random_of(seed, FAMILIES);
     for (int i = 0; i < job->beams; i++) {
         struct random_beam *beam = &job->beam[i];
-        *beam = (struct random_beam){.clear_in = 60 + random_of(seed, i ? 60 : 120), .carrier = i ? i - 1 : -1};
-        beam->set = i == 0 ? sets[random_of(seed, 3)] : "flush";
+        *beam = (struct random_beam){.clear_in = 60 + random_of(seed, i ? 60 : 175), .carrier = {-1, -1}};
+        beam->set = i == 0 ? sets[random_of(seed, 4)] : "flush";
         beam->plies = job->family < 5 ? 1 + random_of(seed, 4) : 1;
         beam->depth = random_of(seed, family_count(job->family) - 1);
         for (int end = 0; end < 2; end++)
             beam->end[end] = random_of(seed, 4);
-        if (i == 2 && random_yes(seed, 0.5))
-            beam->carrier = 0;
+        random_inner(beam, seed);
         if (i > 0)
-            beam->at_in = 12 + random_of(seed, job->beam[beam->carrier].clear_in - 24);
+            random_hang(job, seed, i);
     }
 }
 
@@ -135,14 +171,26 @@ static inline void random_loads(struct random_job *job, uint64_t *seed)
     }
 }
 
+static inline void random_snow(struct random_job *job, uint64_t *seed)
+{
+    static const double ce[] = {0.9, 1, 1.2}, ct[] = {1, 1.1, 1.2}, is[] = {0.8, 1, 1.1};
+    static const int pitches[] = {0, 2, 6};
+    job->snow_is = random_yes(seed, 0.5) ? "on the ground" : "on the roof";
+    job->snow_level = random_yes(seed, 0.3) ? "strength" : "allowable";
+    job->exposure = ce[random_of(seed, 3)];
+    job->thermal = ct[random_of(seed, 3)];
+    job->importance = is[random_of(seed, 3)];
+    job->pitch = pitches[random_of(seed, 3)];
+}
+
 static inline struct random_job random_job(uint64_t *seed)
 {
     static const char *const live[] = {"floor", "sleeping", "attic storage", "attic no storage"};
     struct random_job job = {.floor = {5 + random_of(seed, 20), 10 + random_of(seed, 60), 0},
                              .roof = {5 + random_of(seed, 15), random_of(seed, 21), random_of(seed, 60)},
-                             .live_is = live[random_of(seed, 4)],
-                             .snow_is = random_yes(seed, 0.5) ? "on the ground" : "on the roof",
-                             .snow_level = random_yes(seed, 0.3) ? "strength" : "allowable"};
+                             .live_is = live[random_of(seed, 4)]};
+    random_snow(&job, seed);
+    job.uplift = random_yes(seed, 0.4) ? random_of(seed, 20) : 0;
     random_beams(&job, seed);
     random_fields(&job, seed);
     random_loads(&job, seed);
@@ -179,14 +227,29 @@ static inline void write_field(struct buffer *out, const struct random_job *job,
 static inline void write_end(struct buffer *out, const struct random_job *job, int i, int end)
 {
     const struct random_beam *beam = &job->beam[i];
-    if (end == 1 && beam->carrier >= 0)
-        buffer_printf(out, "end 2 = beam B%d at %d in\n", beam->carrier + 1, beam->at_in);
+    if (beam->carrier[end] >= 0)
+        buffer_printf(out, "end %d = beam B%d at %d in\n", end + 1, beam->carrier[end] + 1, beam->at_in[end]);
     else if (beam->end[end] < 2)
         buffer_printf(out, "end %d = post P%d\nwall at end %d = %s\n", end + 1, 2 * i + end + 1, end + 1,
                       beam->end[end] ? "in line" : "across");
     else
         buffer_printf(out, "end %d = %s\nbearing %d = 3-1/2 in\n", end + 1,
                       beam->end[end] == 2 ? "pocket" : "wall plate", end + 1);
+}
+
+static inline void write_inner(struct buffer *out, const struct random_job *job, int i)
+{
+    const struct random_beam *beam = &job->beam[i];
+    int splices = 0;
+    for (int k = 0; k < beam->inner; k++)
+        if (beam->support[k].plate)
+            buffer_printf(out, "inner = wall plate at %d in, bearing 3-1/2 in\n", beam->support[k].at_in);
+        else
+            buffer_printf(out, "inner = post M%d at %d in, wall across\n", INNER * i + k + 1, beam->support[k].at_in);
+    for (int k = 0; k < beam->inner; k++)
+        if (beam->support[k].spliced)
+            buffer_printf(out, "%s%d in", splices++ ? ", " : "splices = ", beam->support[k].at_in);
+    buffer_add(out, splices ? "\n" : "");
 }
 
 static inline void write_above(struct buffer *out, const struct random_job *job, int beam)
@@ -202,6 +265,23 @@ static inline void write_above(struct buffer *out, const struct random_job *job,
     buffer_printf(out, "%s\n", count ? "" : "nothing");
 }
 
+static inline void write_post(struct buffer *out, const struct random_job *job, int i, const char *id, int number)
+{
+    buffer_printf(out, "[post %s%d]\nmember = SPF-STUD-2X4\nplies = 3\nheight = 84 in\nbraced = %s\nstands on = %s\n",
+                  id, number, i ? "free" : "one", job->on_post ? "block K1" : "footing F1");
+}
+
+static inline void write_posts(struct buffer *out, const struct random_job *job, int i)
+{
+    const struct random_beam *beam = &job->beam[i];
+    for (int end = 0; end < 2; end++)
+        if (beam->carrier[end] < 0 && beam->end[end] < 2)
+            write_post(out, job, i, "P", 2 * i + end + 1);
+    for (int k = 0; k < beam->inner; k++)
+        if (!beam->support[k].plate)
+            write_post(out, job, i, "M", INNER * i + k + 1);
+}
+
 static inline void write_beam(struct buffer *out, const struct random_job *job, int i)
 {
     const struct random_beam *beam = &job->beam[i];
@@ -213,14 +293,13 @@ static inline void write_beam(struct buffer *out, const struct random_job *job, 
                   i == 0 && job->field[1].is ? "joists B = joists south\n" : "");
     write_end(out, job, i, 0);
     write_end(out, job, i, 1);
+    write_inner(out, job, i);
     write_above(out, job, i);
+    if (!strcmp(beam->set, "upset"))
+        buffer_add(out, "above joists by = 1 in\nkickers every = 4 ft\nkickers of = SPF2-2X4\n");
     buffer_printf(out, "member = %s\nplies = %d\nply fasteners = NAIL-16D-COMMON\neach face = yes\n",
                   families[job->family][beam->depth], beam->plies);
-    for (int end = 0; end < (beam->carrier < 0 ? 2 : 1); end++)
-        if (beam->end[end] < 2)
-            buffer_printf(out,
-                          "[post P%d]\nmember = SPF-STUD-2X4\nplies = 3\nheight = 84 in\nbraced = %s\nstands on = %s\n",
-                          2 * i + end + 1, i ? "free" : "one", job->on_post ? "block K1" : "footing F1");
+    write_posts(out, job, i);
 }
 
 static inline void write_load(struct arena *arena, struct buffer *out, const struct random_load *load, int i)
@@ -255,6 +334,24 @@ static inline void write_below(struct buffer *out, const struct random_job *job)
                     "[bid]\nmethod = add\ntax = 0 %\noverhead = 10 %\ncontingency = 5 %\nprofit = 10 %\n");
 }
 
+static inline void write_roof(struct arena *arena, struct buffer *out, const struct random_job *job)
+{
+    buffer_printf(out,
+                  "[area roof]\ndead = %s psf\nlive = %s psf\nlive is = roof\nsnow = %s psf\nsnow is = %s\n"
+                  "snow level = %s\nnet uplift = %s psf\n[roof]\nframe = none above\nbraces = none\n"
+                  "snow drifts = no\n",
+                  figure(arena, job->roof.dead), figure(arena, job->roof.live), figure(arena, job->roof.snow),
+                  job->snow_is, job->snow_level, figure(arena, job->uplift));
+    if (job->pitch)
+        buffer_printf(out, "pitch = %d/12\n", job->pitch);
+    if (strcmp(job->snow_is, "on the ground") != 0)
+        return;
+    buffer_printf(out, "exposure factor = %s\nthermal factor = %s\n", figure(arena, job->exposure),
+                  figure(arena, job->thermal));
+    if (strcmp(job->snow_level, "strength") != 0)
+        buffer_printf(out, "importance factor = %s\n", figure(arena, job->importance));
+}
+
 static inline const char *random_text(struct arena *arena, const struct random_job *job)
 {
     struct buffer out = {.arena = arena};
@@ -263,11 +360,7 @@ static inline const char *random_text(struct arena *arena, const struct random_j
         "[job]\nname = test\ndate = 2026-01-05\nstatus = bid\nunusual = none\ncatalogs = catalogs\n[area floor]\n"
         "dead = %s psf\nlive = %s psf\nlive is = %s\n",
         figure(arena, job->floor.dead), figure(arena, job->floor.live), job->live_is);
-    buffer_printf(&out,
-                  "[area roof]\ndead = %s psf\nlive = %s psf\nlive is = roof\nsnow = %s psf\nsnow is = %s\n"
-                  "snow level = %s\n[roof]\nframe = none above\nbraces = none\nsnow drifts = no\n",
-                  figure(arena, job->roof.dead), figure(arena, job->roof.live), figure(arena, job->roof.snow),
-                  job->snow_is, job->snow_level);
+    write_roof(arena, &out, job);
     for (int i = 0; i < FIELDS; i++)
         write_field(&out, job, i);
     for (int i = 0; i < job->beams; i++)

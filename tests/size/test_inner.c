@@ -174,11 +174,11 @@ static void uplift(void **state)
     const struct beam_design *bd = &made.design->beams[0];
     assert_within(bd->end_least_lb[0].of[LOAD_LIVE], -1485.0, 1e-9);
     assert_within(bd->end_lb[0].of[LOAD_DEAD], -18 * w + 1.75 * w, 1e-9);
-    const struct check *held = made_check(&made, "beam B1, end 1", "held down");
+    const struct check *held = made_check(&made, "beam B1, end 1", "held down, spans loaded in turn");
     assert_near(held->demand, 1485 + 16.25 * w, 1e-6);
     assert_true(isinf(held->ratio));
     assert_string_equal(held->combination, "D+L");
-    assert_null(made_find(&made, "beam B1, end 2", "held down"));
+    assert_null(made_find(&made, "beam B1, end 2", "held down, spans loaded in turn"));
     /* over the post the lower edge is as free as the longer span, on the side of the short one, too */
     assert_non_null(strstr(made_check(&made, beam, "bending over supports, span 1")->note, "(lu 12' 0\""));
     assert_false(bd->passes);
@@ -187,9 +187,25 @@ static void uplift(void **state)
     made_set(&made, "beam", "B1", "member", "LVL-14");
     made_set(&made, "beam", "B1", "hold down engineer", "sheet S2, R. Ames, PE (invented)");
     made_size(&made);
-    assert_null(made_find(&made, "beam B1, end 1", "held down"));
+    assert_null(made_find(&made, "beam B1, end 1", "held down, spans loaded in turn"));
     assert_true(made_lists(made.design->unchecked, made.design->unchecked_count, "end 1 lifts by 16"));
     assert_true(made.design->beams[0].passes);
+}
+
+/* The same without live load: the end lifts in every combination, -16.25 w lb, so nothing presses on its post. */
+static void lifted_end_bears_nothing(void **state)
+{
+    struct made made;
+    two_spans(&made, *state, "188-1/2 in", "post P3 at 49-3/4 in, wall across");
+    made_set(&made, "beam", "B1", "member", "LVL-14");
+    made_set(&made, "area", "floor", "live", "0 psf");
+    made_size(&made);
+    double w = 110.0 / 12 + 3 * 7.15 / 12;
+    const struct check *bearing = made_check(&made, "beam B1, end 1", "bearing of the beam");
+    assert_near(bearing->demand, 0, 0);
+    assert_near(bearing->ratio, 0, 0);
+    assert_near(made_check(&made, "beam B1, end 1", "end grain of the post")->demand, 0, 0);
+    assert_near(made_check(&made, "beam B1, end 1", "held down, spans loaded in turn")->demand, 16.25 * w, 1e-6);
 }
 
 /* The joists of side A alone: dead 60 + 9.9 plf, live 240: over the post 309.9 x 64 / 8 = 2,479.2 ft-lb = 463.6 psi of
@@ -293,6 +309,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(bearing, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(spliced, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(uplift, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(lifted_end_bears_nothing, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(kept_upright, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(bent_upward, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(half_hung, support_setup, support_teardown),
