@@ -99,8 +99,11 @@ struct opening_trimmer {
 };
 struct opening_design {
     const struct opening *opening;
-    const struct joist_design *side;       /* its field; NULL: it comes to no beam */
-    const struct member *header, *trimmer; /* NULL: none, or not in the catalog */
+    const struct joist_design *side;                         /* its field; NULL: it comes to no beam */
+    const struct member *header, *trimmer;                   /* NULL: none, or not in the catalog */
+    const struct design_row *header_values, *trimmer_values; /* with CM, Ct and Ci in them */
+    struct in_service in;                                    /* how they serve */
+    const char *header_service, *trimmer_service;            /* those factors in words, or NULL: all are 1 */
     struct opening_header headers[2];
     struct opening_trimmer trimmers[2];
     length_t zone[2];   /* stretch of the beam on which its trimmers stand in for the joists */

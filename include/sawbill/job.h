@@ -270,6 +270,8 @@ struct opening {
     struct length_value from, to, near, far; /* along the beam from end 1; from the beam's center line */
     struct text_value header, trimmer;       /* trimmer absent: the header's member */
     struct count_value header_plies, trimmer_plies;
+    struct in_service service;  /* of headers and trimmers; moisture and heat not written: those of the joists */
+    struct text_value engineer; /* who answers for wood that has no values in such service */
 };
 struct beam_end {
     enum end_kind kind;

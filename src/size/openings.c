@@ -21,6 +21,21 @@ static const struct member *opening_member(struct sizing *s, const struct openin
     return text->at ? member_named(s, text, &opening->head, KIND_OPENING) : NULL;
 }
 
+/* The place that is wet or hot for the joists is so for what is framed into them. */
+static void find_values(struct sizing *s, struct opening_design *od)
+{
+    const struct joists *joists = od->opening->joists.at ? &s->job->joists[od->opening->joists.index] : NULL;
+    od->in = od->opening->service;
+    if (joists && !od->in.moisture.at)
+        od->in.moisture = joists->service.moisture;
+    if (joists && !od->in.heat.at)
+        od->in.heat = joists->service.heat;
+    if (od->header)
+        od->header_values = member_in_service(s, od->header, &od->in, &od->header_service);
+    if (od->trimmer)
+        od->trimmer_values = member_in_service(s, od->trimmer, &od->in, &od->trimmer_service);
+}
+
 void openings_resolve(struct sizing *s)
 {
     struct design *design = s->design;
@@ -32,6 +47,7 @@ void openings_resolve(struct sizing *s)
         for (size_t k = 0; k < design->joists_count && opening->joists.at; k++)
             if (design->joists[k].joists == &s->job->joists[opening->joists.index])
                 od->side = &design->joists[k];
+        find_values(s, od);
     }
 }
 

@@ -9,6 +9,9 @@
 /* A simple span of equal plies under a few loads, its top edge held by the deck nailed on it (NDS 2018 4.4.1). */
 struct span {
     const struct member *member;
+    const struct design_row *values; /* of the member, as it serves */
+    const char *service;             /* its factors in words, or NULL */
+    bool wet;
     int plies;
     double span_in;
     struct beam_load load[3];
@@ -32,29 +35,37 @@ static void keep(struct check *worst, struct check next, const struct combinatio
     check_worse(worst, next);
 }
 
+static struct wood_piece wood_of(const struct span *span)
+{
+    struct wood_piece wood = piece_of(span->member, span->plies);
+    wood.row = span->values;
+    return wood;
+}
+
 static void rate_strength(struct sizing *s, const struct span *span, const struct combination *combo,
                           struct check *bending, struct check *shear)
 {
-    struct wood_piece wood = piece_of(span->member, span->plies);
+    struct wood_piece wood = wood_of(span);
     struct beam_result result = beam_solve(span->span_in, span->load, span->count, combo->factor);
     struct wood_bending value = wood_bending(&wood, combo->cd, 1, 0, LE_SPAN_UNIFORM, span->span_in);
     keep(bending,
          check_of("bending", "NDS 2018 3.3.1", fabs(result.moment.value) / wood_modulus(&wood), value.fb, "psi"), combo,
          result.moment.at_in,
-         arena_printf(s->arena, "CD %s, CF %s, Cr 1.0, CL 1.0 (deck nailed on it)", number_text(s->arena, combo->cd, 2),
-                      number_text(s->arena, value.cf, 3)));
+         arena_printf(s->arena, "CD %s, CF %s, Cr 1.0, CL 1.0 (deck nailed on it)%s%s",
+                      number_text(s->arena, combo->cd, 2), number_text(s->arena, value.cf, 3),
+                      span->service ? "; " : "", span->service ? span->service : ""));
     keep(shear,
          check_of("shear", "NDS 2018 3.4.2", 1.5 * fabs(result.shear.value) / wood_area(&wood),
-                  span->member->values->fv * combo->cd, "psi"),
+                  span->values->fv * combo->cd, "psi"),
          combo, result.shear.at_in, "V reduction: none");
 }
 
 static double sag_in(const struct span *span, const double factor[LOAD_SOURCES], double *at_in)
 {
-    struct wood_piece wood = piece_of(span->member, span->plies);
+    struct wood_piece wood = wood_of(span);
     struct beam_result result = beam_solve(span->span_in, span->load, span->count, factor);
     *at_in = result.sag.at_in;
-    return result.sag.value / (span->member->values->e * wood_inertia(&wood));
+    return result.sag.value / (span->values->e * wood_inertia(&wood));
 }
 
 static void rate_sag(struct sizing *s, const struct span *span, const struct combination *combo, struct check *live,
@@ -62,7 +73,7 @@ static void rate_sag(struct sizing *s, const struct span *span, const struct com
 {
     double factor[LOAD_SOURCES], at = 0;
     int live_limit = joist_limit(span->area, false), total_limit = joist_limit(span->area, true);
-    double creep = wood_kcr(span->member->moisture && name_same(span->member->moisture, "green"));
+    double creep = wood_kcr(span->wet || (span->member->moisture && name_same(span->member->moisture, "green")));
     memcpy(factor, combo->factor, sizeof factor);
     factor[LOAD_DEAD] = 0;
     double sag = sag_in(span, factor, &at);
@@ -119,10 +130,14 @@ static void check_plies(struct sizing *s, struct member_checks *checks, int leas
     checks_add(s, checks, check);
 }
 
-static struct member_checks *start(struct sizing *s, const char *name, const struct member *member, int plies)
+static struct member_checks *start(struct sizing *s, const char *name, const struct opening_design *od,
+                                   const struct member *member, int plies)
 {
     struct member_checks *checks = checks_new(s, name, member_text(s->arena, member, plies));
     checks_wood(checks, member->values);
+    checks->unverified |= od->in.incised.choice == YES;
+    if (!od->opening->engineer.at)
+        service_ask(s, member, &od->in, name, &od->opening->head.at, "engineer");
     return checks;
 }
 
@@ -150,11 +165,14 @@ static bool check_header(struct sizing *s, struct opening_design *od, int which)
     const struct opening *opening = od->opening;
     const struct opening_header *header = &od->headers[which];
     struct span span = {.member = od->header,
+                        .values = od->header_values,
+                        .service = od->header_service,
+                        .wet = serves_wet(&od->in),
                         .plies = opening->header_plies.count,
                         .span_in = length_inches(opening->to.length - opening->from.length),
                         .area = area_of(s->job, &od->side->joists->area)};
     span_add(&span, (struct beam_load){.to_in = span.span_in, .amount = loads_times(header->plf, 1.0 / 12)});
-    struct member_checks *checks = start(s, header_name(s, od, which), od->header, span.plies);
+    struct member_checks *checks = start(s, header_name(s, od, which), od, od->header, span.plies);
     check_span(s, &span, checks);
     check_plies(s, checks, least_header(opening), span.plies);
     if (opening->status.choice != NE_EXISTING)
@@ -167,7 +185,7 @@ static struct check lies_on_beam(struct sizing *s, const struct opening_design *
 {
     const struct beam_design *bd = &s->design->beams[od->side->beam - s->job->beams];
     double area = od->opening->trimmer_plies.count * length_inches(od->trimmer->ply_width) * length_inches(bd->width);
-    double capacity = fmin(od->trimmer->values->fc_perp, bd->member ? bd->values->fc_perp : INFINITY);
+    double capacity = fmin(od->trimmer_values->fc_perp, bd->member ? bd->values->fc_perp : INFINITY);
     struct check worst = {0};
     for (size_t i = 0; bd->member && i < s->combo_count; i++) {
         const struct loads *lb = &od->trimmers[which].beam_lb;
@@ -203,6 +221,9 @@ static bool check_trimmer(struct sizing *s, struct opening_design *od, int which
 {
     const struct opening *opening = od->opening;
     struct span span = {.member = od->trimmer,
+                        .values = od->trimmer_values,
+                        .service = od->trimmer_service,
+                        .wet = serves_wet(&od->in),
                         .plies = opening->trimmer_plies.count,
                         .span_in = length_inches(od->side->joists->run.length),
                         .area = area_of(s->job, &od->side->joists->area)};
@@ -214,7 +235,7 @@ static bool check_trimmer(struct sizing *s, struct opening_design *od, int which
                                                .from_in = od->headers[k].at_in,
                                                .to_in = od->headers[k].at_in,
                                                .amount = od->headers[k].end_lb});
-    struct member_checks *checks = start(s, trimmer_name(s, od, which), od->trimmer, span.plies);
+    struct member_checks *checks = start(s, trimmer_name(s, od, which), od, od->trimmer, span.plies);
     check_span(s, &span, checks);
     check_plies(s, checks, least_trimmer(od), span.plies);
     hang_trimmer(s, od, which, checks);
@@ -274,6 +295,16 @@ static void say_unchecked(struct sizing *s, const struct opening_design *od)
                                "near their ends (NDS 2018 3.4.3.3)",
                                name));
     unchecked_add(s, arena_printf(s->arena, "not checked: the trimmers of %s as cantilevers past the shore", name));
+    if (od->header_service || od->trimmer_service)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: hangers at headers and trimmers of %s in their service: they are "
+                                      "listed for dry wood",
+                                      name));
+    if (od->opening->engineer.at)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: headers and trimmers of %s in their service, by the "
+                                      "engineer (%s)",
+                                      name, od->opening->engineer.text));
     if (od->opening->status.choice == NE_EXISTING)
         unchecked_add(s, arena_printf(s->arena, "not checked: how the old headers and tails of %s hang", name));
 }

@@ -229,6 +229,53 @@ static void faults(void **state)
     assert_true(says(&made, DIAG_S006, "share a trimmer"));
 }
 
+/* Wet: Fv x 0.97 = 174.6 (NDS Supplement Table 4A), E x 0.9, so that 0.0687 in of sag are 0.0763; Fb CF = 990, no more
+ * than 1,150: CM 1.0.  Incised, Table 4.3.8 from memory: Fb x 0.8 = 792, Fv 174.6 x 0.8 = 139.7.  Wet joists make wet
+ * headers, unless the opening says that it is dry. */
+static void wet_and_incised(void **state)
+{
+    const char *header = "far header of opening stair", *trimmer = "trimmer 1 of opening stair";
+    for (int own = 0; own < 2; own++) {
+        struct made made;
+        with_stair(&made, *state);
+        made_set(&made, own ? "opening" : "joists", own ? "stair" : "north", "moisture in service", "wet");
+        made_size(&made);
+        assert_near(made_check(&made, header, "bending")->capacity, 990, 1e-6);
+        assert_near(made_check(&made, header, "shear")->capacity, 174.6, 1e-6);
+        assert_near(made_check(&made, trimmer, "live deflection")->demand, 0.0763, 0.0003);
+        assert_non_null(strstr(made_check(&made, header, "bending")->note, "CM Ct Ci"));
+        assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
+                               "not checked: hangers at headers and trimmers of opening stair in their service"));
+        made_set(&made, "opening", "stair", "incised", "yes");
+        made_size(&made);
+        assert_near(made_check(&made, header, "bending")->capacity, 792, 1e-6);
+        assert_near(made_check(&made, header, "shear")->capacity, 139.68, 1e-6);
+        assert_true(made_member(&made, header)->unverified);
+    }
+    struct made made;
+    with_stair(&made, *state);
+    made_set(&made, "joists", "north", "moisture in service", "wet");
+    made_set(&made, "opening", "stair", "moisture in service", "dry");
+    made_size(&made);
+    assert_near(made_check(&made, header, "shear")->capacity, 180, 1e-6);
+}
+
+/* Composite lumber has no wet values (NDS 8.1.4): asked, until an engineer answers. */
+static void wet_composite_header(void **state)
+{
+    for (int named = 0; named < 2; named++) {
+        struct made made;
+        with_stair(&made, *state);
+        made_set(&made, "opening", "stair", "header", "LVL-9.25");
+        made_set(&made, "opening", "stair", "trimmer", "DFL2-2X10");
+        made_set(&made, "opening", "stair", "moisture in service", "wet");
+        if (named)
+            made_set(&made, "opening", "stair", "engineer", "R. Ames, PE, sheet S2");
+        made_size(&made);
+        assert_int_equal(made_says(&made, DIAG_S010), !named);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -240,6 +287,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(single_header, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(dropped_and_existing, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_under_the_trimmer, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(wet_and_incised, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(wet_composite_header, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(faults, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
