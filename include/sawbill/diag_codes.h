@@ -27,6 +27,7 @@ DIAG_ROW(K014, NOTE, true, "value out of the usual range of the trade")
 DIAG_ROW(K015, STOP, false, "empty value")
 DIAG_ROW(K016, STOP, false, "acknowledgement that does not fit")
 DIAG_ROW(K017, STOP, false, "key that needs another key")
+DIAG_ROW(K018, NOTE, true, "section that carries nothing")
 
 /* Q: the questions that keep a house standing */
 DIAG_ROW(Q001, ASK, false, "engineered joists are not cut without their repair drawing")
@@ -42,6 +43,7 @@ DIAG_ROW(Q010, ASK, false, "ridge board under a flat roof")
 DIAG_ROW(Q011, ASK, false, "what this program leaves to an engineer")
 DIAG_ROW(Q012, ASK, false, "snow that drifts onto the roof")
 DIAG_ROW(Q013, ASK, false, "how much wind lifts a roof")
+DIAG_ROW(Q014, ASK, false, "what takes the place of a wall")
 
 /* C: catalogs */
 DIAG_ROW(C001, STOP, false, "catalog column missing, unknown or twice")

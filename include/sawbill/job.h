@@ -387,6 +387,7 @@ struct wall {
     struct text_value studs, finish_a, finish_b, bracing_engineer;
     struct quantity_value weight; /* psf of wall face */
     struct texts_value services;
+    struct choice_value bearing; /* of one that comes out; enum yes */
 };
 struct removal {
     struct head head;
@@ -516,6 +517,8 @@ void job_acknowledge(const struct job *job, struct diags *diags);
 bool draw_parse(struct arena *arena, const char *text, percent_t *share, const char **when);
 /* Place of a value, or of its section when it was not written. */
 const struct place *place_of(const struct entry *at, const struct head *head);
+/* Does a beam come down on this post, block or footing, straight or over others of them?  Else it is not counted. */
+bool carries_something(const struct job *job, enum kind kind, size_t index);
 /* "beam B1" in the arena. */
 char *head_name(struct arena *arena, enum kind kind, const struct head *head);
 

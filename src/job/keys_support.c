@@ -245,6 +245,13 @@ static const struct key_row wall_rows[] = {
      .help = "one service in it that must be moved",
      .example = "outlet circuit",
      .offset = offsetof(struct wall, services)},
+    {.key = "bearing",
+     .type = TYPE_CHOICE,
+     .of = &words_yes_no_unknown,
+     .help = "of a wall that comes out: does anything stand, lie or hang on it; what bears has a beam in its place: "
+             "'under'",
+     .example = "no",
+     .offset = offsetof(struct wall, bearing)},
 };
 const struct key_rows keys_of_wall = {wall_rows, COUNT_OF(wall_rows)};
 

@@ -112,6 +112,21 @@ static void ask_about_bracing(const struct asking *asking)
     }
 }
 
+/* Q014: a wall that comes out and bears must have a beam in its place; which one, the job says. */
+static void ask_what_takes_its_place(const struct asking *asking)
+{
+    for (size_t i = 0; i < asking->job->wall_count; i++) {
+        const struct wall *wall = &asking->job->walls[i];
+        if (wall->status.choice != WALL_COMES_OUT || wall->under.at || wall->on.at || wall->bearing.choice == NO ||
+            unreadable(&wall->bearing) || asking->job->beam_count == 0)
+            continue;
+        diag_add(asking->diags, DIAG_Q014, place_of(wall->bearing.at, &wall->head),
+                 "what takes the place of [wall %s], which comes out? write 'under = beam ID', or 'bearing = no' where "
+                 "nothing stands, lies or hangs on it",
+                 wall->head.id);
+    }
+}
+
 /* Q005: a snow load without its basis is up to 1.43 times wrong (ASCE 7-22 against 7-16). */
 static void ask_about_snow(const struct asking *asking)
 {
@@ -322,9 +337,9 @@ void questions_ask(struct checker *checker)
 {
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
-        ask_repair_drawings, ask_what_is_above, ask_about_ties,    ask_about_flat_ridge, ask_about_bracing,
-        ask_about_snow,      ask_about_drifts,  ask_about_uplift,  ask_about_ends,       ask_about_inner,
-        ask_who_holds,       ask_who_props,     ask_what_is_below,
+        ask_repair_drawings, ask_what_is_above, ask_about_ties,    ask_about_flat_ridge,     ask_about_bracing,
+        ask_about_snow,      ask_about_drifts,  ask_about_uplift,  ask_about_ends,           ask_about_inner,
+        ask_who_holds,       ask_who_props,     ask_what_is_below, ask_what_takes_its_place,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);

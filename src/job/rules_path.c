@@ -7,20 +7,13 @@ static bool names(const struct ref_value *ref, enum kind kind, size_t index)
     return ref_found(ref) && ref->kind == kind && ref->index == index;
 }
 
-static bool unresolved(const struct ref_value *ref)
-{
-    return ref->at && !ref_found(ref);
-}
-
 /* A key or a reference was misspelt, perhaps the very one that is missed: that fault comes first. */
 static bool misspelt_somewhere(const struct ruling *ruling)
 {
-    const struct job *job = ruling->job;
-    bool found = ruling->checker->meant_count > 0;
-    for (size_t i = 0; i < job->beam_count; i++)
-        found |= unresolved(&job->beams[i].joists[0]) || unresolved(&job->beams[i].joists[1]);
-    for (size_t i = 0; i < job->load_count; i++)
-        found |= unresolved(&job->loads[i].on);
+    const struct checker *checker = ruling->checker;
+    bool found = checker->meant_count > 0;
+    for (size_t i = 0; i < checker->diags->count; i++)
+        found |= checker->diags->item[i].code == DIAG_K011;
     return found;
 }
 
@@ -87,12 +80,94 @@ static void beam_carries_something(const struct ruling *ruling)
                 ruling->name, ruling->head->id);
 }
 
+/* A post that nothing stands on is most likely named otherwise in its beam.  It takes no load from anything, and it is
+ * not counted: an alternate that lets a beam bear elsewhere leaves its section behind. */
+static void post_carries_something(const struct ruling *ruling)
+{
+    size_t self = (size_t)((const struct post *)ruling->element - ruling->job->posts);
+    if (!carries_something(ruling->job, KIND_POST, self) && !misspelt_somewhere(ruling))
+        rule_broken(ruling, NULL,
+                    "%s carries nothing, and is not counted; write 'end 1 = post %s' or 'end 2 = post %s' in its "
+                    "[beam], or take it out",
+                    ruling->name, ruling->head->id, ruling->head->id);
+}
+
+/* A post or block of which nothing is said below it: that is asked, and answers the rest. */
+static bool foot_is_asked(const struct job *job)
+{
+    bool asked = false;
+    for (size_t i = 0; i < job->post_count; i++)
+        asked |= !job->posts[i].stands_on.at && !job->posts[i].stands_on_text.at;
+    for (size_t i = 0; i < job->block_count; i++)
+        asked |= !job->blocks[i].stands_on.at && !job->blocks[i].stands_on_text.at;
+    return asked;
+}
+
+static void block_carries_something(const struct ruling *ruling)
+{
+    size_t self = (size_t)((const struct block *)ruling->element - ruling->job->blocks);
+    if (!carries_something(ruling->job, KIND_BLOCK, self) && !foot_is_asked(ruling->job) && !misspelt_somewhere(ruling))
+        rule_broken(
+            ruling, NULL,
+            "%s carries nothing, and is not counted; write 'stands on = block %s' in its [post], or take it out",
+            ruling->name, ruling->head->id);
+}
+
+static void footing_carries_something(const struct ruling *ruling)
+{
+    size_t self = (size_t)((const struct footing *)ruling->element - ruling->job->footings);
+    if (!carries_something(ruling->job, KIND_FOOTING, self) && !foot_is_asked(ruling->job) &&
+        !misspelt_somewhere(ruling))
+        rule_broken(ruling, NULL,
+                    "%s carries nothing, and is not counted; write 'stands on = footing %s' in its [post] or [block], "
+                    "or take it out",
+                    ruling->name, ruling->head->id);
+}
+
+/* The roof needs an area, and has none: that fault comes first. */
+static bool roof_misses_its_area(const struct job *job)
+{
+    bool needed = job->roof.braces.count > 0;
+    for (size_t i = 0; i < job->joists_count; i++)
+        needed |= job->joists[i].tie_strap.at != NULL;
+    return job->has_roof && needed && !job->roof.area.at;
+}
+
+/* An area of which nothing brings the load is a load left out. */
+static void area_comes_to_something(const struct ruling *ruling)
+{
+    const struct job *job = ruling->job;
+    size_t self = (size_t)((const struct area *)ruling->element - job->areas);
+    bool used = job->has_roof && names(&job->roof.area, KIND_AREA, self);
+    for (size_t i = 0; i < job->joists_count; i++)
+        used |= names(&job->joists[i].area, KIND_AREA, self);
+    for (size_t i = 0; i < job->load_count; i++)
+        used |= names(&job->loads[i].area, KIND_AREA, self);
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        used |= names(&job->obstructions[i].area, KIND_AREA, self);
+    if (!used && !roof_misses_its_area(job) && !misspelt_somewhere(ruling))
+        rule_broken(ruling, NULL,
+                    "%s comes to nothing: no joists, load, member in the way or roof names it; write 'area = area %s' "
+                    "there, or take it out",
+                    ruling->name, ruling->head->id);
+}
+
 /* The wall's load goes somewhere: with no beam in the job there is nothing to size. */
 static void wall_out_needs_a_beam(const struct ruling *ruling)
 {
     const struct wall *wall = ruling->element;
-    if (wall->status.choice == WALL_COMES_OUT && ruling->job->beam_count == 0)
-        rule_broken(ruling, wall->status.at, "%s comes out, and no beam takes its place; write a [beam ID] section",
+    if (wall->status.choice == WALL_COMES_OUT && wall->bearing.choice != NO && ruling->job->beam_count == 0)
+        rule_broken(ruling, wall->status.at,
+                    "%s comes out, and no beam takes its place; write a [beam ID] section, or 'bearing = no' where "
+                    "nothing stands, lies or hangs on it",
+                    ruling->name);
+}
+
+static void wall_bears_or_not(const struct ruling *ruling)
+{
+    const struct wall *wall = ruling->element;
+    if (wall->bearing.choice == NO && wall->under.at)
+        rule_broken(ruling, wall->bearing.at, "%s bears nothing, and a beam takes its place: 'under'; keep one of them",
                     ruling->name);
 }
 
@@ -115,9 +190,10 @@ static void beam_meets_its_joists(const struct ruling *ruling)
 }
 
 static const struct rule rules[] = {
-    {KIND_JOISTS, DIAG_K017, joists_come_to_a_beam},
-    {KIND_BEAM, DIAG_K017, beam_carries_something},
-    {KIND_BEAM, DIAG_K009, beam_meets_its_joists},
-    {KIND_WALL, DIAG_K017, wall_out_needs_a_beam},
+    {KIND_JOISTS, DIAG_K017, joists_come_to_a_beam},  {KIND_BEAM, DIAG_K017, beam_carries_something},
+    {KIND_BEAM, DIAG_K009, beam_meets_its_joists},    {KIND_WALL, DIAG_K017, wall_out_needs_a_beam},
+    {KIND_WALL, DIAG_K013, wall_bears_or_not},        {KIND_POST, DIAG_K018, post_carries_something},
+    {KIND_BLOCK, DIAG_K018, block_carries_something}, {KIND_FOOTING, DIAG_K018, footing_carries_something},
+    {KIND_AREA, DIAG_K017, area_comes_to_something},
 };
 const struct rules rules_of_path = {rules, sizeof rules / sizeof *rules};

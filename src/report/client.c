@@ -116,7 +116,9 @@ static void add_beams(struct client *c)
 
 static const char *new_post(struct client *c, const struct post_design *post)
 {
-    if (!post->member || post->post->status.choice == NE_EXISTING)
+    const struct job *job = c->run->job;
+    if (!post->member || post->post->status.choice == NE_EXISTING ||
+        !carries_something(job, KIND_POST, (size_t)(post->post - job->posts)))
         return NULL;
     return arena_printf(c->arena, "%s, %s high", built_of(c->arena, post->plies, post->member),
                         length_tape(c->arena, post->post->height.length));

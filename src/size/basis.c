@@ -132,6 +132,10 @@ static void list_walls(struct sizing *s)
         if (wall->status.choice == WALL_COMES_OUT && wall->bracing.choice != NO)
             unchecked_add(s, arena_printf(s->arena, "not checked: %s as a bracing wall: an engineer must say",
                                           head_name(s->arena, KIND_WALL, &wall->head)));
+        if (wall->status.choice == WALL_COMES_OUT && !wall->under.at)
+            unchecked_add(s, arena_printf(s->arena, "not checked: what %s bears, which comes out%s",
+                                          head_name(s->arena, KIND_WALL, &wall->head),
+                                          wall->bearing.choice == NO ? ": nothing, as the job says" : ""));
     }
 }
 

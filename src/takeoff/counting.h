@@ -63,6 +63,9 @@ void apply_conditions(struct counting *counting);
 /* One file each. */
 void count_plies(struct counting *counting);
 void count_raising(struct counting *counting);
+/* posts.c: to be put in, and something comes down on it. */
+bool is_new_post(const struct job *job, size_t index);
+bool is_new_footing(const struct job *job, size_t index);
 void count_posts(struct counting *counting);
 void count_cut_lines(struct counting *counting);
 void count_hangers(struct counting *counting);

@@ -187,7 +187,7 @@ static decimal_t count_all_posts(const struct counting *counting, const char *fi
     (void)finish;
     int64_t sum = 0;
     for (size_t i = 0; i < counting->job->post_count; i++)
-        sum += counting->job->posts[i].status.choice != NE_EXISTING;
+        sum += is_new_post(counting->job, i);
     return decimal_of(sum);
 }
 
@@ -196,7 +196,7 @@ static decimal_t count_post_feet(const struct counting *counting, const char *fi
     (void)finish;
     length_t sum = 0;
     for (size_t i = 0; i < counting->job->post_count; i++)
-        if (counting->job->posts[i].status.choice != NE_EXISTING)
+        if (is_new_post(counting->job, i))
             sum += counting->job->posts[i].height.length;
     return feet(sum);
 }
@@ -204,7 +204,10 @@ static decimal_t count_post_feet(const struct counting *counting, const char *fi
 static decimal_t count_blocks(const struct counting *counting, const char *finish)
 {
     (void)finish;
-    return decimal_of((int64_t)counting->job->block_count);
+    int64_t sum = 0;
+    for (size_t i = 0; i < counting->job->block_count; i++)
+        sum += carries_something(counting->job, KIND_BLOCK, i);
+    return decimal_of(sum);
 }
 
 static decimal_t count_footings(const struct counting *counting, const char *finish)
@@ -212,7 +215,7 @@ static decimal_t count_footings(const struct counting *counting, const char *fin
     (void)finish;
     int64_t sum = 0;
     for (size_t i = 0; i < counting->job->footing_count; i++)
-        sum += counting->job->footings[i].status.choice == NE_NEW;
+        sum += is_new_footing(counting->job, i);
     return decimal_of(sum);
 }
 
@@ -226,7 +229,7 @@ static decimal_t count_footing_volume(const struct counting *counting, const cha
     const wide_t foot = LENGTH_FOOT / step, cubic_foot = foot * foot * foot;
     for (size_t i = 0; i < counting->job->footing_count; i++) {
         const struct footing *footing = &counting->job->footings[i];
-        if (footing->status.choice == NE_NEW)
+        if (is_new_footing(counting->job, i))
             sum += (wide_t)(footing->size.length / step) * (footing->size.length / step) *
                    (footing->thickness.length / step);
     }

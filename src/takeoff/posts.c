@@ -2,9 +2,14 @@
 #include "counting.h"
 #include "sawbill/text.h"
 
-static bool is_new_post(const struct post *post)
+bool is_new_post(const struct job *job, size_t index)
 {
-    return post->status.choice != NE_EXISTING;
+    return job->posts[index].status.choice != NE_EXISTING && carries_something(job, KIND_POST, index);
+}
+
+bool is_new_footing(const struct job *job, size_t index)
+{
+    return job->footings[index].status.choice == NE_NEW && carries_something(job, KIND_FOOTING, index);
 }
 
 /* Where no nail reaches through all plies they are rated one by one, and stitched each to the one before (12 in apart:
@@ -90,7 +95,8 @@ static void count_block(struct counting *counting, size_t index)
     bool found = false;
     for (size_t i = 0; i < counting->design->post_count; i++) {
         const struct post_design *design = &counting->design->posts[i];
-        if (!stands_on_block(design->post, index) || !design->member || design->plies < 1)
+        if (!stands_on_block(design->post, index) || !carries_something(counting->job, KIND_POST, i) ||
+            !design->member || design->plies < 1)
             continue;
         length_t depth = block->depth.length;
         found = depth > 0;
@@ -113,8 +119,9 @@ static void count_block(struct counting *counting, size_t index)
 void count_posts(struct counting *counting)
 {
     for (size_t i = 0; i < counting->design->post_count; i++)
-        if (is_new_post(counting->design->posts[i].post))
+        if (is_new_post(counting->job, i))
             count_post(counting, &counting->design->posts[i]);
     for (size_t i = 0; i < counting->job->block_count; i++)
-        count_block(counting, i);
+        if (carries_something(counting->job, KIND_BLOCK, i))
+            count_block(counting, i);
 }

@@ -139,7 +139,10 @@ static void references(void **state)
          "job.ini:73:13: stop[K011]: 'block K7' for 'stands on' is not in this job; did you mean 'block K1'?\n"},
         {"stands on = block K1", "stands on = blok K1",
          "job.ini:73:13: stop[K011]: 'blok K1' for 'stands on' is not in this job; did you mean 'block K1'?\n"},
-        {"stands on = block K1", "stands on = block of oak, seen", ""},
+        {"stands on = block K1\n[block K1]\ndepth = 9-1/4 in\nstands on = footing F1\n[footing F1]\nstatus = new\nsize "
+         "= "
+         "30 in\nthickness = 12 in\n",
+         "stands on = block of oak, seen\n", ""},
         {"end 2 = beam B2 at 6 ft 2 in", "end 2 = beam B2",
          "job.ini:47:9: stop[K017]: 'beam B2' for 'end 2' does not say where; write 'beam B2 at LENGTH', from end 1 of "
          "that beam\n"},
@@ -149,13 +152,14 @@ static void references(void **state)
          "job.ini:57:9: stop[K012]: beam B1 on beam B2 on beam B1: nothing carries the ring; one of them must reach "
          "the "
          "ground\n"},
-        {"stands on = footing F1", "stands on = beam B1",
+        {"stands on = footing F1\n[footing F1]\nstatus = new\nsize = 30 in\nthickness = 12 in\n",
+         "stands on = beam B1\n",
          "job.ini:76:13: stop[K012]: beam B1 on post P1 on block K1 on beam B1: nothing carries the ring; one of them "
          "must reach the ground\n"},
         {"end 2 = pocket", "end 2 = beam B2 at 2 ft",
          "job.ini:57:9: stop[K012]: beam B2 on beam B2: nothing carries the ring; one of them must reach the ground\n"},
-        {"stands on = footing F1", "stands on = wall W1",
-         "job.ini:76:13: stop[K013]: [block K1] stands on wall W1, which comes out\n"},
+        {"stands on = footing F1\n[footing F1]\nstatus = new\nsize = 30 in\nthickness = 12 in\n",
+         "stands on = wall W1\n", "job.ini:76:13: stop[K013]: [block K1] stands on wall W1, which comes out\n"},
     };
     CHECK_EDITS(state, edits);
 }

@@ -37,8 +37,8 @@ static void what_is_above(void **state)
         {"frame = ridge board\n", "",
          "job.ini:17:1: ask[Q002]: how is the roof above framed? write 'frame = ridge board', 'structural ridge', "
          "'trusses' or 'none above'\n"},
-        {"frame = ridge board\npitch = 6/12\nspan = 26 ft\narea = area roof\nbraces = none\n", "frame = none above\n",
-         ""},
+        {"frame = ridge board\npitch = 6/12\nspan = 26 ft\narea = area roof\nbraces = none\n",
+         "frame = none above\narea = area roof\n", ""},
     };
     CHECK_EDITS(state, edits);
 }
@@ -67,7 +67,9 @@ static void ties(void **state)
 /* Without a [roof] section nobody has said that none stands above. */
 static void ties_without_a_roof_section(void **state)
 {
-    static const char roof[] = "[roof]\nframe = ridge board\npitch = 6/12\nspan = 26 ft\narea = area roof\nbraces = "
+    static const char roof[] = "[area roof]\ndead = 15 psf\nlive = 20 psf\nlive is = roof\nsnow = 0 psf\nsnow is = on "
+                               "the ground\nsnow level = allowable\n[roof]\nframe = ridge board\npitch = 6/12\nspan = "
+                               "26 ft\narea = area roof\nbraces = "
                                "none\nsnow drifts = no\n";
     struct diags diags;
     char *text = edited(*state, "snow = 30 psf\n", "snow = 0 psf\n");
@@ -181,7 +183,10 @@ static void what_is_below(void **state)
         {"stands on = footing F1\n", "",
          "job.ini:74:1: ask[Q009]: what does [block K1] stand on? write 'stands on = block ID', 'footing ID', 'beam "
          "ID', 'wall ID', or in words what you saw\n"},
-        {"stands on = block K1\n", "stands on = existing footing seen\n", ""},
+        {"stands on = block K1\n[block K1]\ndepth = 9-1/4 in\nstands on = footing F1\n[footing F1]\nstatus = new\nsize "
+         "= "
+         "30 in\nthickness = 12 in\n",
+         "stands on = existing footing seen\n", ""},
         {"stands on = slab on ground\n", "",
          "job.ini:92:1: ask[Q009]: what does [shore A] stand on, and what is below that floor? write 'stands on' in "
          "words\n"},

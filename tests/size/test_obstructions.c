@@ -5,6 +5,7 @@
 static void with_tail(struct made *made, struct arena *arena)
 {
     made_start(made, arena);
+    made_set(made, "roof", "", "area", "area roof");
     made_add(made, "[area roof]\ndead = 15 psf\nlive = 20 psf\nlive is = roof\nsnow = 0 psf\n"
                    "[obstruction tail]\nwhat = rafter tail\non = beam B1\nat = 48 in\nthen = lands on the beam\n"
                    "area = area roof\ncarries = 16 sq ft\nseat = 3-1/2 in\nown prop = yes\n");

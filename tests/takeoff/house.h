@@ -144,6 +144,7 @@ static inline void house_beams(struct house *house)
     house->beam[0].held[1].choice = HELD_STRAPS;
     house->beam[0].end_[0] = end_on(at, END_POST, KIND_POST, "P1");
     house->beam[0].end_[1] = end_on(at, END_POST, KIND_POST, "P2");
+    house->beam[0].end_[1].ref.index = 1;
     house->beam[1] = (struct beam){.head = head_of("B2"),
                                    .status = {NE_NEW, at},
                                    .set = {SET_FLUSH, at},
@@ -190,7 +191,9 @@ static inline void house_supports(struct house *house)
                                        .height = {INCHES(86), at},
                                        .status = {i ? NE_EXISTING : NE_NEW, at},
                                        .stands_on = {.kind = KIND_BLOCK, .id = "K1", .at = i ? NULL : at}};
-    house->block[0] = (struct block){.head = head_of("K1"), .depth = {INCHES(9.25), at}};
+    house->post[1].stands_on = (struct ref_value){.kind = KIND_FOOTING, .id = "F2", .index = 1, .at = at};
+    house->block[0] = (struct block){
+        .head = head_of("K1"), .depth = {INCHES(9.25), at}, .stands_on = {.kind = KIND_FOOTING, .id = "F1", .at = at}};
     for (size_t i = 0; i < 2; i++)
         house->footing[i] = (struct footing){.head = head_of(i ? "F2" : "F1"),
                                              .status = {i ? NE_NEW : NE_EXISTING, at},

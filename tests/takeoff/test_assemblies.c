@@ -97,6 +97,29 @@ static void odd_inches_of_concrete_are_not_lost(void **state)
     assert_int_equal(line_of(house_count(house), "assembly/footing/CONCRETE")->count, 939 * DECIMAL_ONE / 100);
 }
 
+/* Beam B1 lands on post P1 with both ends: P2 and footing F2 under it carry nothing, new as they are.  Turned round,
+ * P1, block K1 and footing F1 carry nothing, and both posts are new: P2 alone is counted, 86 in = 7.17 ft, no block. */
+static void what_carries_nothing_is_not_counted(void **state)
+{
+    static const char *const per[] = {"post", "foot of post", "block", "footing", "cubic foot of footing"};
+    static const decimal_t want[2][5] = {{100, 717, 100, 100, 400}, {100, 717, 0, 100, 400}};
+    for (size_t only = 0; only < 2; only++) {
+        struct house *house = house_new(*state);
+        house->beam[0].end_[0].ref.index = house->beam[0].end_[1].ref.index = only;
+        house->post[1].status.choice = house->footing[0].status.choice = NE_NEW;
+        for (size_t i = 0; i < 5; i++)
+            add_part(house, "carried", per[i], arena_printf(*state, "PART-%zu", i), DECIMAL_ONE);
+        const struct takeoff *takeoff = house_count(house);
+        for (size_t i = 0; i < 5; i++) {
+            const struct takeoff_line *line = line_find(takeoff, arena_printf(*state, "assembly/carried/PART-%zu", i));
+            assert_int_equal(line ? line->count : 0, want[only][i] * DECIMAL_ONE / 100);
+        }
+        assert_non_null(line_find(takeoff, only ? "posts/P2" : "posts/P1"));
+        assert_null(line_find(takeoff, only ? "posts/P1" : "posts/P2"));
+        assert_true(only == !line_find(takeoff, "blocks/K1/P1"));
+    }
+}
+
 /* No word of the catalogs is without a function here, and each is tested above. */
 static void no_word_is_forgotten(void **state)
 {
@@ -209,6 +232,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(every_word_counts, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(odd_inches_of_concrete_are_not_lost, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(what_carries_nothing_is_not_counted, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_word_is_forgotten, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(parts_are_multiplied_and_rounded, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(ids_stay_unique, support_setup, support_teardown),
