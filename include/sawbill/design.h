@@ -121,6 +121,9 @@ struct inner_design {
     struct loads lb, least_lb, full_lb;
     struct loads piece_lb[2];       /* what bears left and right of a splice, each on its half */
     const struct hanger *hold_down; /* as of an end */
+    const char *held;               /* what keeps the beam from rolling over there; NULL: not known */
+    const struct member *held_wood;
+    const struct hanger *held_strap;
 };
 struct beam_design {
     const struct beam *beam;

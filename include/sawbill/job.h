@@ -285,6 +285,9 @@ struct beam_inner {
     struct beam_end on; /* at_length: its middle, from end 1 of this beam's wood */
     enum wall_way way;  /* of the wall with the post */
     length_t bearing;   /* along the beam; 0: not written */
+    length_t off;       /* "off center": across the beam, its center line to that of the post */
+    enum end_held held; /* what keeps the beam from rolling over there */
+    struct text_value held_of;
 };
 struct beam_inners {
     struct beam_inner *item;

@@ -33,7 +33,46 @@ static bool read_support(struct checker *checker, const struct key_row *row, con
     return false;
 }
 
-/* "wall in line", "wall across", "bearing 3-1/2 in" */
+static bool starts(const char *folded, const char *with)
+{
+    return strncmp(folded, with, strlen(with)) == 0;
+}
+
+/* "held by blocks of DFL2-2X10": what, and the catalog code behind the last " of ". */
+static bool read_held(struct checker *checker, const struct key_row *row, const struct entry *entry, const char *text,
+                      struct beam_inner *out)
+{
+    static const char *const words[] = {
+        [HELD_BLOCKS] = "blocks of ", [HELD_STRAPS] = "straps of ", [HELD_KING_STUDS] = "king studs of "};
+    const char *what = text + sizeof "held by " - 1;
+    for (int held = HELD_BLOCKS; held <= HELD_KING_STUDS; held++)
+        if (starts(name_fold(checker->arena, what), words[held])) {
+            out->held = (enum end_held)held;
+            out->held_of =
+                (struct text_value){.text = text_trim(checker->arena, what + strlen(words[held])), .at = entry};
+        }
+    if (out->held != HELD_UNANSWERED && out->held_of.text && *out->held_of.text)
+        return true;
+    diag_add(checker->diags, DIAG_K010, &entry->at,
+             "'%s' is no part of '%s'; write 'held by blocks of CODE', 'straps of CODE' or 'king studs of CODE'", text,
+             row->key);
+    return false;
+}
+
+static bool read_off(struct checker *checker, const struct key_row *row, const struct entry *entry, const char *text,
+                     struct beam_inner *out)
+{
+    const char *length = text_trim(checker->arena, text + sizeof "off center " - 1);
+    if (!place_read(checker, row, entry, length, EXAMPLE_POST, &out->off))
+        return false;
+    if (out->off >= 0 && out->off <= LENGTH_FOOT)
+        return true;
+    diag_add(checker->diags, DIAG_K009, &entry->at, "'%s' for '%s' is not possible; it lies within 0 in to 12 in", text,
+             row->key);
+    return false;
+}
+
+/* "wall in line", "wall across", "bearing 3-1/2 in", "off center 1/2 in", "held by blocks of DFL2-2X10" */
 static bool read_more(struct checker *checker, const struct key_row *row, const struct entry *entry, const char *text,
                       struct beam_inner *out)
 {
@@ -43,9 +82,15 @@ static bool read_more(struct checker *checker, const struct key_row *row, const 
         out->way = folded[5] == 'i' ? WAY_IN_LINE : WAY_ACROSS;
         return true;
     }
-    if (strncmp(folded, bearing, sizeof bearing - 1) != 0) {
+    if (starts(folded, "held by "))
+        return read_held(checker, row, entry, text, out);
+    if (starts(folded, "off center "))
+        return read_off(checker, row, entry, text, out);
+    if (!starts(folded, bearing)) {
         diag_add(checker->diags, DIAG_K010, &entry->at,
-                 "'%s' is no part of '%s'; write 'wall in line', 'wall across' or 'bearing LENGTH'", text, row->key);
+                 "'%s' is no part of '%s'; write 'wall in line', 'wall across', 'bearing LENGTH', 'off center LENGTH' "
+                 "or 'held by blocks of CODE'",
+                 text, row->key);
         return false;
     }
     const char *length = text_trim(checker->arena, text + sizeof bearing - 1);
@@ -134,6 +179,17 @@ static void inner_needs_bearing(const struct ruling *ruling)
     }
 }
 
+static void inner_beside_a_post(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    for (size_t i = 0; i < beam->inner.count; i++) {
+        const struct beam_inner *inner = &beam->inner.item[i];
+        if (inner->on.kind != END_POST && (inner->held == HELD_KING_STUDS || inner->off > 0))
+            rule_broken(ruling, inner->on.at, "'%s' of 'inner' needs a post there",
+                        inner->off > 0 ? "off center" : "held by king studs");
+    }
+}
+
 /* Between supports a cut ply carries nothing on. */
 static void splices_over_inner(const struct ruling *ruling)
 {
@@ -153,6 +209,6 @@ static void splices_over_inner(const struct ruling *ruling)
 static const struct rule rules[] = {
     {KIND_BEAM, DIAG_K013, inner_in_order},     {KIND_BEAM, DIAG_K009, inner_within},
     {KIND_BEAM, DIAG_K013, inner_posts_once},   {KIND_BEAM, DIAG_K017, inner_needs_bearing},
-    {KIND_BEAM, DIAG_K013, splices_over_inner},
+    {KIND_BEAM, DIAG_K013, splices_over_inner}, {KIND_BEAM, DIAG_K017, inner_beside_a_post},
 };
 const struct rules rules_of_inner = {rules, sizeof rules / sizeof *rules};

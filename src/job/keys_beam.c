@@ -105,7 +105,8 @@ static const struct key_row beam_rows[] = {
      .type = TYPE_INNER,
      .refers = "post",
      .help = "a support between the ends, from end 1 on: post ID or wall plate, its middle from end 1 of the beam; for "
-             "a post 'wall in line' or 'wall across', for a plate its 'bearing'",
+             "a post 'wall in line' or 'wall across', for a plate its 'bearing'; 'off center LENGTH' beside the post's "
+             "center line; 'held by blocks of CODE', 'straps of CODE' or 'king studs of CODE' against rolling over",
      .example = "post P1 at 6 ft 2 in, wall in line",
      .offset = offsetof(struct beam, inner)},
     {.key = "splices",

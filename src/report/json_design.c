@@ -56,6 +56,7 @@ static void add_inner(struct json *json, cJSON *parent, const struct beam_design
         json_loads(json, row, "lb_all_spans", &inner->full_lb);
         json_number(json, row, "uplift_lb", inner->lb.of[LOAD_UPLIFT], 3);
         json_text(json, row, "hold_down", inner->hold_down ? inner->hold_down->code : NULL);
+        json_text(json, row, "held_by", inner->held);
     }
 }
 

@@ -65,8 +65,11 @@ static struct support on_post(const struct post_design *post, enum wall_way way,
 
 struct support support_between(const struct sizing *s, const struct beam_inner *inner)
 {
-    if (inner->on.kind == END_POST)
-        return on_post(&s->design->posts[inner->on.ref.index], inner->way, inner->bearing);
+    if (inner->on.kind == END_POST) {
+        struct support out = on_post(&s->design->posts[inner->on.ref.index], inner->way, inner->bearing);
+        out.off = inner->off;
+        return out;
+    }
     return (struct support){.along = inner->bearing, .plate = plate_member(s, &inner->on.ref)};
 }
 

@@ -12,8 +12,7 @@
 enum side { DEPTH, THROUGH, SIDES };
 
 struct lean {
-    const struct beam_design *bd;
-    int end;
+    const struct loads *lb;
     double by[SIDES]; /* inches off the center */
     int toward;       /* on which side of the post's center the beam lies that leans by its bearing */
 };
@@ -26,13 +25,22 @@ static double side_in(const struct post_design *pd, enum side side)
 /* A bearing shorter than the post lies at its near edge; `off center` goes across the beam. */
 static struct lean lean_of(const struct post_design *pd, const struct beam_design *bd, int end)
 {
-    struct lean lean = {.bd = bd, .end = end, .toward = end ? -1 : 1};
+    struct lean lean = {.lb = &bd->end_lb[end], .toward = end ? -1 : 1};
     enum wall_way way = (enum wall_way)bd->beam->wall_at_end[end].choice;
     bool in_line = way == WAY_IN_LINE;
     enum side along = in_line ? THROUGH : DEPTH, across = in_line ? DEPTH : THROUGH;
     if (way != WAY_UNANSWERED) /* asked about elsewhere; its bearing is then the smaller side */
         lean.by[along] = fmax(side_in(pd, along) - length_inches(bd->bearing[end]), 0) / 2;
     lean.by[across] = length_inches(bd->beam->off_center[end].length);
+    return lean;
+}
+
+/* Between its ends a beam has the post under it in the middle; only across it may lie beside the center. */
+static struct lean lean_between(const struct inner_design *inner)
+{
+    struct lean lean = {.lb = &inner->lb, .toward = 1};
+    enum side across = inner->inner->way == WAY_IN_LINE ? DEPTH : THROUGH;
+    lean.by[across] = length_inches(inner->inner->off);
     return lean;
 }
 
@@ -45,6 +53,10 @@ static size_t leans_of(struct sizing *s, const struct post_design *pd, struct le
             if (at->kind == END_POST && &s->design->posts[at->ref.index] == pd && s->design->beams[i].member)
                 out[count++] = lean_of(pd, &s->design->beams[i], end);
         }
+    for (size_t i = 0; i < s->job->beam_count; i++)
+        for (size_t k = 0; k < s->design->beams[i].inner_count; k++)
+            if (s->design->beams[i].inner[k].post == pd && s->design->beams[i].member)
+                out[count++] = lean_between(&s->design->beams[i].inner[k]);
     return count;
 }
 
@@ -60,7 +72,7 @@ static struct pattern worst_pattern(const struct lean *lean, size_t count, enum 
     for (int toward = -1; toward <= 1; toward += 2) {
         struct pattern p = {0};
         for (size_t i = 0; i < count; i++) {
-            const struct loads *lb = &lean[i].bd->end_lb[lean[i].end];
+            const struct loads *lb = lean[i].lb;
             bool with = lean[i].toward == toward;
             double down = with ? combined(combo, lb) : lb->of[LOAD_DEAD] * combo->factor[LOAD_DEAD];
             p.lb += down;
@@ -112,7 +124,7 @@ static void ask(struct sizing *s, const struct post_design *pd, const char *id, 
 void eccentric_check(struct sizing *s, const struct post_design *pd, const struct wood_post *column,
                      struct member_checks *checks)
 {
-    struct lean *lean = arena_array(s->arena, 2 * s->job->beam_count, sizeof *lean);
+    struct lean *lean = arena_array(s->arena, (2 + BEAM_INNER_MOST) * s->job->beam_count, sizeof *lean);
     size_t count = leans_of(s, pd, lean);
     struct check worst = {0};
     double off[SIDES] = {0, 0};

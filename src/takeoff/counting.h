@@ -50,6 +50,17 @@ int64_t opening_hangers(const struct counting *counting);
 
 /* Of all new beams: kickers; ends that blocks, king studs or (not `wood`) straps hold. */
 int64_t kickers(const struct counting *counting);
+/* Where the job holds a beam against rolling over: its ends, then its inner supports. */
+enum { HELD_PLACES = 2 + BEAM_INNER_MOST };
+struct held_place {
+    const char *place; /* "end 1", "inner support 1" */
+    enum end_held how;
+    const struct member *wood;
+    const struct hanger *strap;
+    const struct post *post; /* NULL: no post there */
+};
+size_t places_held(struct arena *arena, const struct job *job, const struct beam_design *design,
+                   struct held_place out[HELD_PLACES]);
 int64_t ends_held(const struct counting *counting, bool wood);
 /* sequence.c: the order of work, the job's or else the catalog's.  A name that is no task, one named twice, and work of
  * this job that it leaves out are stops. */

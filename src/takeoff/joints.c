@@ -115,15 +115,14 @@ static void count_joists_on(struct counting *counting, const struct beam_design 
                                       .at = head->at});
 }
 
-static void count_held(struct counting *counting, const struct beam_design *design, int end)
+static void count_held(struct counting *counting, const struct beam *beam, const struct held_place *place)
 {
     struct arena *arena = counting->arena;
-    const struct beam *beam = design->beam;
     struct takeoff_line line = {
-        .where = arena_printf(arena, "%s, end %d", head_name(arena, KIND_BEAM, &beam->head), end + 1),
+        .where = arena_printf(arena, "%s, %s", head_name(arena, KIND_BEAM, &beam->head), place->place),
         .at = beam->head.at};
-    const char *held = arena_printf(arena, "held/%s/end %d", beam->head.id, end + 1);
-    if (beam->held[end].choice == HELD_BLOCKS) {
+    const char *held = arena_printf(arena, "held/%s/%s", beam->head.id, place->place);
+    if (place->how == HELD_BLOCKS || !place->post) {
         line.id = arena_printf(arena, "%s/nails to the plate", held);
         count_joint(counting, JOINT_BLOCK_PLATE, HELD_FACES, 0, "2 blocks", line);
         line.id = arena_printf(arena, "%s/nails to joists", held);
@@ -133,8 +132,7 @@ static void count_held(struct counting *counting, const struct beam_design *desi
     line.id = arena_printf(arena, "%s/nails to plates", held);
     count_joint(counting, JOINT_STUD_PLATE, HELD_FACES * TWO_ENDS, 0, "2 studs x 2 ends", line);
     line.id = arena_printf(arena, "%s/nails to the post", held);
-    count_joint(counting, JOINT_STUD_STUD, HELD_FACES, counting->job->posts[beam->end_[end].ref.index].height.length,
-                "2 studs", line);
+    count_joint(counting, JOINT_STUD_STUD, HELD_FACES, place->post->height.length, "2 studs", line);
     line.id = arena_printf(arena, "%s/nails to the beam", held);
     count_joint(counting, JOINT_KING_HEADER, HELD_FACES, 0, "2 studs", line);
 }
@@ -144,11 +142,13 @@ static void count_beam_joints(struct counting *counting, const struct beam_desig
     struct arena *arena = counting->arena;
     if (!is_new_beam(design->beam) || !design->member || design->plies < 1)
         return;
-    for (int end = 0; end < TWO_ENDS; end++) {
+    for (int end = 0; end < TWO_ENDS; end++)
         count_bearing(counting, design, design->beam->end_[end].kind, end ? "end 2" : "end 1");
-        if (design->held_wood[end])
-            count_held(counting, design, end);
-    }
+    struct held_place held[HELD_PLACES];
+    size_t places = places_held(arena, counting->job, design, held);
+    for (size_t i = 0; i < places; i++)
+        if (held[i].wood)
+            count_held(counting, design->beam, &held[i]);
     for (size_t i = 0; i < design->inner_count; i++)
         count_bearing(counting, design, design->inner[i].post ? END_POST : END_PLATE,
                       arena_printf(arena, "inner support %zu", i + 1));

@@ -247,6 +247,15 @@ static void plate_and_places(void **state)
     assert_true(made_says(&made, DIAG_S009));
 }
 
+/* Asked over the support, whatever is asked of the ends. */
+static bool asks_over_it(const struct made *made)
+{
+    for (size_t i = 0; i < made->diags.count; i++)
+        if (made->diags.item[i].code == DIAG_S008 && strstr(made->diags.item[i].text, "inner support 1"))
+            return true;
+    return false;
+}
+
 /* 9-1/4 in deep and 4-1/2 in wide: deeper than twice as wide (NDS 2018 4.4.1.2); joists hang on both faces within 24 in
  * of the post, unless one side stays away from it. */
 static void kept_upright(void **state)
@@ -259,8 +268,68 @@ static void kept_upright(void **state)
     equal_spans(&made, *state);
     made_set(&made, "joists", "south", "to", "6 ft");
     made_size(&made);
+    assert_true(asks_over_it(&made));
+    made_set(&made, "beam", "B1", "specified by", "R. Ames, PE");
+    made_set(&made, "beam", "B1", "specified span", "188-1/2 in");
+    made_set(&made, "beam", "B1", "sheet", "S1");
+    made.diags.count = 0;
+    made_size(&made);
+    assert_false(asks_over_it(&made));
     assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
                            "what keeps beam B1, inner support 1 from rolling over"));
+}
+
+static void held_there(struct made *made, struct arena *arena, const char *inner)
+{
+    two_spans(made, arena, "188-1/2 in", inner);
+    made_set(made, "joists", "south", "to", "6 ft");
+    made_size(made);
+}
+
+/* Blocks, straps and king studs answer; a 2x8 block is too low; a strap must be one. */
+static void held_by_what(void **state)
+{
+    struct made made;
+    held_there(&made, *state, "post P3 at 97-3/4 in, wall across, held by blocks of DFL2-2X10");
+    assert_false(asks_over_it(&made));
+    assert_string_equal(made.design->beams[0].inner[0].held, "a full-depth block on each face");
+    assert_string_equal(made.design->beams[0].inner[0].held_wood->code, "DFL2-2X10");
+    held_there(&made, *state, "post P3 at 97-3/4 in, held by straps of STRAP-16GA-18, wall across");
+    assert_string_equal(made.design->beams[0].inner[0].held_strap->code, "STRAP-16GA-18");
+    held_there(&made, *state, "post P3 at 97-3/4 in, wall across, held by blocks of DFL2-2X8");
+    assert_near(made_check(&made, beam, "inner support 1, block as deep as the beam")->ratio, 8.75 / 7.25, 1e-9);
+    held_there(&made, *state, "post P3 at 97-3/4 in, wall across, held by straps of DFL2-2X8");
+    assert_true(made_says(&made, DIAG_C006));
+    held_there(&made, *state, "post P3 at 97-3/4 in, wall across, held by king studs of SPF-STUD-2X4");
+    assert_string_equal(made.design->beams[0].inner[0].held, "a king stud on each face");
+    two_spans(&made, *state, "188-1/2 in",
+              "wall plate at 97-3/4 in, bearing 5-1/2 in, held by king studs of SPF-STUD-2X4");
+    made.job = job_check(made.arena, "test.ini", &made.entries, &made.diags);
+    assert_true(made_says(&made, DIAG_K017)); /* they stand beside a post */
+    two_spans(&made, *state, "188-1/2 in", "post P3 at 97-3/4 in, wall across, held by nails");
+    made.job = job_check(made.arena, "test.ini", &made.entries, &made.diags);
+    assert_true(made_says(&made, DIAG_K010));
+}
+
+/* 1 in beside the post's center: as at an end, 3-1/2 of 4-1/2 in bear, and 1 in is more than 4-1/2/6: its nailed plies
+ * do not bend as one.  1/2 in is within a sixth. */
+static void beside_the_center(void **state)
+{
+    struct made made;
+    equal_spans(&made, *state);
+    made_size(&made);
+    double stress = made_check(&made, middle, "bearing of the beam")->demand;
+    two_spans(&made, *state, "188-1/2 in", "post P3 at 97-3/4 in, wall across, off center 1 in");
+    made_size(&made);
+    assert_near(made_check(&made, middle, "bearing of the beam")->demand, stress * 4.5 / 3.5, 1e-6);
+    assert_true(made_says(&made, DIAG_S011));
+    two_spans(&made, *state, "188-1/2 in", "post P3 at 97-3/4 in, wall across, off center 1/2 in");
+    made_size(&made);
+    assert_false(made_says(&made, DIAG_S011));
+    assert_null(made_find(&made, "post P3", "load off its center"));
+    two_spans(&made, *state, "188-1/2 in", "wall plate at 97-3/4 in, bearing 5-1/2 in, off center 1 in");
+    made.job = job_check(made.arena, "test.ini", &made.entries, &made.diags);
+    assert_true(made_says(&made, DIAG_K017));
 }
 
 /* Wind lifts side A by 20 psf x 6 ft = 120 plf on both spans: over the post 120 x 64 / 8 = 960 ft-lb = 11,520 in-lb on
@@ -311,6 +380,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(uplift, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(lifted_end_bears_nothing, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(kept_upright, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(held_by_what, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(beside_the_center, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(bent_upward, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(half_hung, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(notched_end, support_setup, support_teardown),

@@ -81,12 +81,27 @@ static void end_held_by_straps(void **state)
     assert_null(find(takeoff, "held/B1/end 1"));
 }
 
+/* Over an inner support likewise: two blocks of 14-1/2 in with 3 toe nails each, and one more place held. */
+static void inner_support_held(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "clear span", "16 ft");
+    made_set(&made, "beam", "B1", "inner", "wall plate at 8 ft, bearing 3-1/2 in, held by blocks of DFL2-2X10");
+    const struct takeoff *takeoff = count(&made, "4 ft");
+    assert_int_equal(find(takeoff, "held/B1/inner support 1")->count, 2 * DECIMAL_ONE);
+    assert_int_equal(find(takeoff, "held/B1/inner support 1")->length, 29 * LENGTH_INCH / 2);
+    assert_int_equal(find(takeoff, "held/B1/inner support 1/nails to the plate")->count, 6 * DECIMAL_ONE);
+    assert_int_equal(find(takeoff, "assembly/held ends/hold beam end")->count, DECIMAL_ONE);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(kickers, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(none_needed, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(ends_held_by_wood, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(inner_support_held, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(end_held_by_straps, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
