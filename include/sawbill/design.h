@@ -150,6 +150,9 @@ struct beam_design {
     length_t *piece; /* what each ply is cut into, from splice to splice; none: one piece of cut_length */
     size_t piece_count;
     const struct hanger *hold_down[2]; /* cap or strap that holds an end down; NULL: none, or none needed */
+    /* What it sinks, without creep, under all dead load but its own weight, which has bent it before, and where; of
+     * several spans the most.  NAN: not known. */
+    double dead_sag_in, dead_sag_at_in;
 };
 struct post_design {
     const struct post *post;

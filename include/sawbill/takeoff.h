@@ -39,6 +39,14 @@ struct takeoff_return {
     int64_t count;
     const char *from; /* "shore A, shore B" */
 };
+/* What a shore is built of, whether its lumber is bought or comes from an earlier one. */
+struct shore_part {
+    const struct shore *shore;
+    const char *what, *counted; /* "shore stud"; "11 studs every .." */
+    const struct member *member;
+    int64_t count;
+    length_t length;
+};
 /* What comes out of one sort: cubic feet of it loose, pounds. */
 struct takeoff_debris {
     const struct debris_row *row;
@@ -106,6 +114,8 @@ struct takeoff {
     size_t cut_side_count, cut_side_capacity;
     struct raising *raising;
     size_t raising_count, raising_capacity;
+    struct shore_part *shore_part;
+    size_t shore_part_count, shore_part_capacity;
 };
 
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,

@@ -135,6 +135,7 @@ struct design *size_job(struct arena *arena, const struct job *job, const struct
     openings_check(&s);
     bool lands = obstructions_check(&s);
     stages_check(&s);
+    dead_sag_find(&s);
     posts_size(&s);
     footings_size(&s);
     shores_size(&s);

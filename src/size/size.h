@@ -241,8 +241,9 @@ bool ply_fastening_known(const struct sizing *s, const struct beam_design *bd);
 void ply_fastening_check(struct sizing *s, size_t beam, const struct loads *present, struct member_checks *checks);
 /* pockets.c: the wall plate that a pocket cuts */
 void pocket_check(struct sizing *s, const struct beam *beam, struct member_checks *checks);
-void stages_check(struct sizing *s); /* stages.c: a beam half hung */
-void stages_list(struct sizing *s);  /* stages_list.c: the four stages, once everything is sized */
+void stages_check(struct sizing *s);  /* stages.c: a beam half hung */
+void dead_sag_find(struct sizing *s); /* dead_sag.c: what the crew measures against */
+void stages_list(struct sizing *s);   /* stages_list.c: the four stages, once everything is sized */
 void posts_resolve(struct sizing *s);
 void posts_size(struct sizing *s);
 /* eccentric.c: beams that bear off the center of their post */

@@ -72,6 +72,19 @@ static void stock_add(struct counting *counting, struct shore_stock *stock, cons
     stock->piece[stock->count++] = *piece;
 }
 
+static void note_part(struct counting *counting, const struct shore_piece *piece)
+{
+    struct takeoff *takeoff = counting->takeoff;
+    takeoff->shore_part = arena_more(counting->arena, takeoff->shore_part, takeoff->shore_part_count,
+                                     &takeoff->shore_part_capacity, sizeof *takeoff->shore_part);
+    takeoff->shore_part[takeoff->shore_part_count++] = (struct shore_part){.shore = piece->shore,
+                                                                           .what = piece->what,
+                                                                           .counted = piece->counted,
+                                                                           .member = piece->member,
+                                                                           .count = piece->count,
+                                                                           .length = piece->length};
+}
+
 /* One line a member and length, whatever shores it comes from. */
 static void note_return(struct counting *counting, const struct takeoff_return *more)
 {
@@ -98,6 +111,8 @@ void shore_buy(struct counting *counting, struct shore_stock *stock, const struc
     const struct shore *had_at = NULL, *now_at = NULL;
     int64_t had = peak(counting->order, stock, piece, &had_at);
     stock_add(counting, stock, piece);
+    if (piece->count > 0)
+        note_part(counting, piece);
     int64_t buy = peak(counting->order, stock, piece, &now_at) - had;
     const char *counted = piece->counted;
     if (had > 0 && buy > 0 && buy < piece->count)
