@@ -32,6 +32,8 @@ char *report_check(struct arena *arena, const struct report *report, bool color,
 char *report_compare(struct arena *arena, const struct report *report, bool color, int width);
 char *report_cuts(struct arena *arena, const struct report *report, bool color, int width);
 char *report_order(struct arena *arena, const struct report *report, bool color, int width);
+/* What the crew works from, a sheet a new beam; no money in it. */
+char *report_field(struct arena *arena, const struct report *report, bool color, int width);
 /* One JSON object (two-blank indent, ending in a newline); NULL when memory ran out inside cJSON.  Keys stand always in
  * this order; a part that a stop kept from being reached is absent (messages and cautions never are).
  * Money, percent and counts are strings of exact decimals ("1234.50", "8.25", "12"); KEY_in is a number of inches with
@@ -50,7 +52,8 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *               load_path [{from, to, at_in, at_text, dead_lb, live_lb, attic_live_lb, roof_live_lb, snow_lb}];
  *                 attic_live: that part of live which need not act with the rest;
  *               beams [{id, member, plies, width_, cut_length_, design_span_in, weight_plf,
- *                 ends [{end, bearing_, _lb, _lb_least, _lb_all_spans, hanger, uplift_lb, hold_down}], ply_pieces_in,
+ *                 ends [{end, bearing_, _lb, _lb_least, _lb_all_spans, hanger, uplift_lb, hold_down}], dead_sag_in and
+ *                 dead_sag_at_in (of all dead load but its own weight, without creep), ply_pieces_in,
  *                 inner_supports [{post ("post P2"; null: a wall plate), at_in, at_text, bearing_, spliced, _lb,
  *                   _lb_least, _lb_all_spans, uplift_lb, hold_down}]}];
  *                 _lb: the most of each load on any set of spans, _lb_least the least;
@@ -65,6 +68,10 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *   takeoff     [{id, what, where, count, unit, counted, class, item, length_ (pieces only), code}]
  *   raising     [{id, ply_lb, beam_lb, whole, people, hands, shrinkage_in (null: not known),
  *                 way_in [{what, needs_in, has_in (null: not measured), goes (where it was), how}]}]
+ *   cut_lines   [{joists, beam, side, clearance_, cut_line_ and guide_line_ (from the beam's middle line; null: no saw
+ *                 offset), joist_length_, rests_lb, most_lb}]
+ *   ply_layouts [{beam, start_, length_, kept ("even", "fewest", "broken"), spacing_ (null: uneven), most_, least_,
+ *                 rows [{face, row, marks_in, marks_text (from end 1 of the beam)}]}]
  *   cuts        cost, bound (all members together; null without a plan), verdict (the worst);
  *               sticks [{member, stock_, from, cost, pieces [{label, length_}], cutoff_, keep}];
  *               members [{member, cost, bound, verdict, note, searched, kerf_, end_trim_, both_ends,
@@ -87,6 +94,29 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
  *   cautions    [text]
  */
 char *report_json(struct arena *arena, const struct report *report);
+/* What the crew works from, without any money:
+ *
+ *   format   "sawbill field 1"
+ *   job, messages, cautions   as above
+ *   sheets   [{sheet ("beam parlor"; last "job", the whole), title, parts [{part, title, items [...]}]}]; absent after
+ *            a stop.  parts of a beam, in this order: stop, plan, shores, joists, plies, posts, marks, hardware, raise,
+ *            lower, finish; of the job: work.
+ *   items    {is: "say", "tick" (a box to tick) or "stop" (what keeps the work from going on), text} or {is: "table",
+ *            table, title, rows [{...}]}; a row's keys, in the order of its columns:
+ *              plan        end_1, between, end_2
+ *              shore_cuts  shore, what, member, count, cut_, how
+ *              joists      number ("A1"), side, place_ (its middle), size, cut_ (null: an opening cuts it off),
+ *                          off_line_ (+ above the line), lift_lb, hanger, nails (into the beam + into the joist), seat_
+ *              plies       ply, length_, crown, stick, ends
+ *              pieces      what, where, member, count, cut_, how
+ *              marks       face, row ("row 1", "hangers"), from_, every_ (null: uneven), count, marks_ (lists: every
+ *                          mark from end 1; of hangers the two edges of each thing)
+ *              hardware    what, where, count, how
+ *              hang        round, face_a, face_b, done
+ *              turns       turn, shore, what, read
+ *              work        place, task, of, trade, crew
+ */
+char *report_field_json(struct arena *arena, const struct report *report);
 
 /* A bare list of pieces cut out of a bare list of stock. */
 struct cuts_report {

@@ -25,6 +25,8 @@ static const struct command commands[] = {
     {"cuts", "JOB", "show the cut plan, stick by stick; with --stock, of a bare list of pieces", command_cuts, 1, 1,
      false, true},
     {"order", "JOB", "show what to buy, by supplier", command_order, 1, 1, false, false},
+    {"field", "JOB", "show what the crew works from: stop box, shores, cut lines, tape strip, hang order",
+     command_field, 1, 1, false, false},
     {"keys", "[KIND]", "list the keys of a job file", command_keys, 0, 1, false, false},
     {"new", "[FILE]", "write a commented job file to start from", command_new, 0, 1, false, false},
 };

@@ -12,7 +12,7 @@ static const char *const of_old_houses[] = {
 };
 enum { OF_OLD_HOUSES = sizeof of_old_houses / sizeof *of_old_houses };
 
-static const char *of_wall(struct arena *arena, const struct wall *wall)
+const char *wall_services(struct arena *arena, const struct wall *wall)
 {
     struct buffer text = {.arena = arena};
     const char *name = head_name(arena, KIND_WALL, &wall->head);
@@ -26,13 +26,18 @@ static const char *of_wall(struct arena *arena, const struct wall *wall)
     return arena_printf(arena, "%s: find, switch off and free %s; there may be more", name, buffer_text(&text));
 }
 
+const char *old_house(size_t index)
+{
+    return index < OF_OLD_HOUSES ? of_old_houses[index] : NULL;
+}
+
 const char **before_cutting(struct arena *arena, const struct job *job, size_t *count)
 {
     const char **line = arena_array(arena, job->wall_count + OF_OLD_HOUSES, sizeof *line);
     *count = 0;
     for (size_t i = 0; i < job->wall_count; i++)
         if (job->walls[i].status.choice == WALL_COMES_OUT)
-            line[(*count)++] = of_wall(arena, &job->walls[i]);
+            line[(*count)++] = wall_services(arena, &job->walls[i]);
     for (size_t i = 0; i<OF_OLD_HOUSES && * count + job->removal_count> 0; i++)
         line[(*count)++] = of_old_houses[i];
     return line;

@@ -146,6 +146,13 @@ void page_paragraph(struct page *page, int row, int first, int last, enum look l
         book_fault(page->book, "text that is not UTF-8", page, row, first);
 }
 
+void page_break(struct page *page, int row)
+{
+    page->breaks =
+        arena_more(page->book->arena, page->breaks, page->break_count, &page->break_capacity, sizeof *page->breaks);
+    page->breaks[page->break_count++] = row;
+}
+
 void page_widths(struct page *page, const struct column_head *head, int count)
 {
     page->columns = count;

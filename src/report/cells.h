@@ -49,6 +49,14 @@ enum look {
     LOOK_FIXED_MONEY, /* the client's file: values only */
     LOOK_FIXED_PRICE,
     LOOK_SIGN, /* a line to sign on */
+    /* The crew's sheet: black on white, told apart by weight and lines alone. */
+    LOOK_CREW_BEAM,
+    LOOK_CREW_PART,
+    LOOK_CREW_SAY,
+    LOOK_CREW_STOP,
+    LOOK_CREW_TITLE, /* of a table */
+    LOOK_CREW_HEAD,
+    LOOK_CREW_CELL,
     LOOK_COUNT
 };
 
@@ -78,6 +86,8 @@ struct page {
     int frozen;                    /* rows that stay on the screen; repeated on every printed page */
     int filter_first, filter_last; /* rows of the autofilter, head included; both 0: none */
     bool upright;                  /* portrait */
+    int *breaks;                   /* rows that begin a page */
+    size_t break_count, break_capacity;
 };
 struct name {
     const char *name, *address;
@@ -128,6 +138,8 @@ struct column_head {
 };
 /* A band over the columns of a table: text in the first, the others empty until something is put there. */
 void page_band(struct page *page, int row, int columns, enum look look, const char *text);
+/* The row begins a printed page. */
+void page_break(struct page *page, int row);
 void page_widths(struct page *page, const struct column_head *head, int count);
 void page_heads(struct page *page, int row, const struct column_head *head, int count);
 

@@ -47,12 +47,25 @@ static void add_messages(struct json *json, cJSON *root, const struct diags *dia
         add_message(json, list, &diags->item[i]);
 }
 
+static void add_cautions(struct json *json, cJSON *root, const struct report *report)
+{
+    size_t count = 0;
+    const char **before = report->job ? before_cutting(json->arena, report->job, &count) : NULL;
+    const char **caution = arena_array(json->arena, count + 1, sizeof *caution);
+    caution[0] = caution_text();
+    for (size_t i = 0; i < count; i++)
+        caution[i + 1] = before[i];
+    json_texts(json, root, "cautions", caution, count + 1);
+}
+
 static void add_run(struct json *json, cJSON *root, const struct report *report, const struct run *run)
 {
     if (run->design)
         json_design(json, root, run->design);
-    if (run->takeoff)
+    if (run->takeoff) {
         json_takeoff(json, root, run->takeoff);
+        json_layout(json, root, run->takeoff);
+    }
     json_cuts(json, root, run->plans, run->plan_count);
     if (run->order && report->job->facts.status.choice != STATUS_BUDGET)
         json_order(json, root, run);
@@ -99,13 +112,24 @@ char *report_json(struct arena *arena, const struct report *report)
     add_messages(&json, root, report->diags);
     if (report->job && report->outcome && report->outcome->run)
         add_run(&json, root, report, report->outcome->run);
-    size_t count = 0;
-    const char **before = report->job ? before_cutting(arena, report->job, &count) : NULL;
-    const char **caution = arena_array(arena, count + 1, sizeof *caution);
-    caution[0] = caution_text();
-    for (size_t i = 0; i < count; i++)
-        caution[i + 1] = before[i];
-    json_texts(&json, root, "cautions", caution, count + 1);
+    add_cautions(&json, root, report);
+    char *text = json_print(&json, root);
+    cJSON_Delete(root);
+    return text;
+}
+
+char *report_field_json(struct arena *arena, const struct report *report)
+{
+    struct json json = {.arena = arena};
+    cJSON *root = cJSON_CreateObject();
+    if (!root)
+        return NULL;
+    json_text(&json, root, "format", "sawbill field 1");
+    add_job(&json, root, report->job);
+    add_messages(&json, root, report->diags);
+    if (report->job && report->outcome && report->outcome->run)
+        json_field(&json, root, report);
+    add_cautions(&json, root, report);
     char *text = json_print(&json, root);
     cJSON_Delete(root);
     return text;

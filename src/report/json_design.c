@@ -72,6 +72,8 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
     json_number(json, row, "weight_plf", beam->weight_plf, 4);
     json_integer(json, row, "kickers", beam->kickers);
     json_number(json, row, "kicker_spacing_in", beam->kicker_spacing_in, 4);
+    json_number(json, row, "dead_sag_in", beam->dead_sag_in, 4);
+    json_number(json, row, "dead_sag_at_in", beam->dead_sag_at_in, 3);
     cJSON *ends = json_array(json, row, "ends");
     for (int i = 0; i < 2; i++) {
         cJSON *end = json_object(json, ends, NULL);

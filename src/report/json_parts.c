@@ -76,6 +76,16 @@ void json_length(struct json *json, cJSON *parent, const char *key, length_t val
     json_text(json, parent, arena_printf(json->arena, "%s_text", key), length_tape(json->arena, value));
 }
 
+void json_lengths(struct json *json, cJSON *parent, const char *key, const length_t *length, size_t count)
+{
+    cJSON *inches = json_array(json, parent, arena_printf(json->arena, "%s_in", key));
+    cJSON *texts = json_array(json, parent, arena_printf(json->arena, "%s_text", key));
+    for (size_t i = 0; i < count; i++) {
+        json_number(json, inches, NULL, length_inches(length[i]), 6);
+        json_text(json, texts, NULL, length_tape(json->arena, length[i]));
+    }
+}
+
 void json_place(struct json *json, cJSON *parent, double at_in)
 {
     json_number(json, parent, "at_in", at_in, 4);

@@ -42,6 +42,12 @@ void json_order(struct json *json, cJSON *root, const struct run *run);
 void json_estimate(struct json *json, cJSON *root, const struct estimate *estimate);
 void json_bid(struct json *json, cJSON *root, const struct report *report, const struct estimate *estimate);
 void json_compare(struct json *json, cJSON *root, const struct outcome *outcome);
+/* json_layout.c: where joists are cut and ply fasteners driven */
+void json_layout(struct json *json, cJSON *root, const struct takeoff *takeoff);
+/* json_field.c */
+void json_field(struct json *json, cJSON *root, const struct report *report);
+/* Lists KEY_in and KEY_text. */
+void json_lengths(struct json *json, cJSON *parent, const char *key, const length_t *length, size_t count);
 /* json_cuts.c */
 void json_cuts(struct json *json, cJSON *root, struct cut_plan *const *plan, size_t count);
 /* The object as text with an indent of two blanks, and a newline; NULL when memory ran out. */

@@ -116,6 +116,7 @@ static void add_pages(struct workbook *w)
     w->buying = book_page(book, "Order");
     w->sticks = book_page(book, "Cuts");
     w->design = book_page(book, "Design");
+    w->field = book_page(book, "Field");
     w->prices = book_page(book, "Prices");
     w->basis = book_page(book, "Basis");
 }
@@ -147,6 +148,7 @@ struct book *workbook_book(struct arena *arena, const struct report *report)
     build_takeoff(&w);
     build_cuts(&w);
     build_design(&w);
+    build_field(&w);
     build_basis(&w);
     return w.book;
 }

@@ -39,7 +39,7 @@ struct workbook {
     const struct order *order;
     const struct estimate *estimate;
     struct book *book;
-    struct page *recap, *bill, *labor, *takeoff, *sticks, *buying, *design, *prices, *basis;
+    struct page *recap, *bill, *labor, *takeoff, *sticks, *buying, *design, *field, *prices, *basis;
     bool budget;
     struct input *input;
     size_t input_count, input_capacity;
@@ -86,6 +86,7 @@ void build_recap(struct workbook *w);
 void build_takeoff(struct workbook *w);
 void build_cuts(struct workbook *w);
 void build_design(struct workbook *w);
+void build_field(struct workbook *w);
 void build_basis(struct workbook *w);
 
 /* The open questions, failing checks and the like, as the client and the recap tell them: a line each. */

@@ -2,9 +2,10 @@
 #include "workbook_format.h"
 
 enum { INK = 0x26302A, BAR = 0x37523F, BAND = 0xE4EBDD, WARM = 0xFCEBCF, BROWN = 0x6B3E00, GRAY = 0x7A7F7A };
+enum { BLACK = 0x010101, SHADE = 0xE8E8E8 }; /* to be printed without color */
 enum { RED = 0x9C1C1C, WHITE = 0xFFFFFF, LINE = 0xB9C2B4, PALE = 0xF4F6F1 };
 
-enum edge { EDGE_NONE, EDGE_THIN, EDGE_DOTTED, EDGE_TOP, EDGE_BOTTOM };
+enum edge { EDGE_NONE, EDGE_THIN, EDGE_DOTTED, EDGE_TOP, EDGE_BOTTOM, EDGE_BOX, EDGE_RULE };
 struct look_row {
     enum look look;
     const char *number; /* number format; NULL: general */
@@ -59,7 +60,21 @@ static const struct look_row LOOKS[] = {
     {.look = LOOK_FIXED_MONEY, .number = MONEY, .ink = INK, .edge = EDGE_THIN},
     {.look = LOOK_FIXED_PRICE, .number = MONEY, .ink = BAR, .bold = true, .size = 16},
     {.look = LOOK_SIGN, .ink = INK, .edge = EDGE_BOTTOM},
+    {.look = LOOK_CREW_BEAM, .ink = BLACK, .bold = true, .size = 16, .wrap = true},
+    {.look = LOOK_CREW_PART, .ink = BLACK, .fill = SHADE, .bold = true, .size = 12, .edge = EDGE_RULE},
+    {.look = LOOK_CREW_SAY, .ink = BLACK, .wrap = true},
+    {.look = LOOK_CREW_STOP, .ink = BLACK, .bold = true, .wrap = true, .edge = EDGE_BOX},
+    {.look = LOOK_CREW_TITLE, .ink = BLACK, .bold = true},
+    {.look = LOOK_CREW_HEAD, .ink = BLACK, .bold = true, .wrap = true, .edge = EDGE_BOX},
+    {.look = LOOK_CREW_CELL, .ink = BLACK, .wrap = true, .edge = EDGE_BOX},
 };
+
+static lxw_color_t color_of(enum edge edge)
+{
+    if (edge == EDGE_BOX || edge == EDGE_RULE)
+        return BLACK;
+    return edge == EDGE_DOTTED ? BROWN : LINE;
+}
 
 static void set_edge(lxw_format *format, enum edge edge)
 {
@@ -76,10 +91,17 @@ static void set_edge(lxw_format *format, enum edge edge)
     case EDGE_BOTTOM:
         format_set_bottom(format, LXW_BORDER_THIN);
         break;
+    case EDGE_BOX:
+        format_set_border(format, LXW_BORDER_THIN);
+        break;
+    case EDGE_RULE:
+        format_set_top(format, LXW_BORDER_MEDIUM);
+        format_set_bottom(format, LXW_BORDER_THIN);
+        break;
     case EDGE_NONE:
         return;
     }
-    format_set_border_color(format, edge == EDGE_DOTTED ? BROWN : LINE);
+    format_set_border_color(format, color_of(edge));
 }
 
 static void set_look(lxw_format *format, const struct look_row *row)

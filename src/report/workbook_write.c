@@ -100,7 +100,7 @@ static void write_span(struct writer *w, lxw_worksheet *sheet, const char *page,
     lxw_format *format = w->format[span->look];
     if (utf8_count(text, strlen(text)) > TEXT_MOST)
         refuse(w, "a text too long for a cell", page, span->row, span->first);
-    else if (first == last || !*text)
+    else if (first == last)
         keep(w, worksheet_write_string(sheet, row, first, text, format), page, span->row, span->first);
     else
         keep(w, worksheet_merge_range(sheet, row, first, row, last, text, format), page, span->row, span->first);
@@ -132,6 +132,16 @@ static const char *foot_text(struct arena *arena, const char *text, const char *
     return buffer_text(&out);
 }
 
+static void set_breaks(struct writer *w, lxw_worksheet *sheet, const struct page *page)
+{
+    if (page->break_count == 0)
+        return;
+    lxw_row_t *breaks = arena_array(w->book->arena, page->break_count + 1, sizeof *breaks); /* ends in 0 */
+    for (size_t i = 0; i < page->break_count; i++)
+        breaks[i] = (lxw_row_t)page->breaks[i];
+    keep(w, worksheet_set_h_pagebreaks(sheet, breaks), page->name, page->breaks[0], 0);
+}
+
 static void set_print(struct writer *w, lxw_worksheet *sheet, const struct page *page)
 {
     struct arena *arena = w->book->arena;
@@ -141,6 +151,7 @@ static void set_print(struct writer *w, lxw_worksheet *sheet, const struct page 
     else
         worksheet_set_landscape(sheet);
     worksheet_fit_to_pages(sheet, 1, 0);
+    set_breaks(w, sheet, page);
     worksheet_set_margins(sheet, 0.5, 0.5, 0.7, 0.7);
     if (*w->book->header)
         keep(w, worksheet_set_header(sheet, foot_text(arena, w->book->header, "")), page->name, 0, 0);

@@ -54,8 +54,9 @@ static double number_at(const cJSON *root, const char *path)
 static void keys_stand_in_the_documented_order(void **state)
 {
     static const char *const keys[] = {
-        "format",  "job",  "messages", "design",   "takeoff", "debris",  "usually_forgotten", "returns",
-        "raising", "cuts", "order",    "estimate", "bid",     "compare", "cautions"};
+        "format",  "job",     "messages",  "design",      "takeoff", "debris", "usually_forgotten",
+        "returns", "raising", "cut_lines", "ply_layouts", "cuts",    "order",  "estimate",
+        "bid",     "compare", "cautions"};
     const struct built *b = built_report(*state);
     cJSON *root = parse(report_json(*state, &b->report));
     const cJSON *item = root->child;

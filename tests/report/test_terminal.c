@@ -6,7 +6,7 @@
 #include "../../src/report/terminal.h"
 
 typedef char *show_fn(struct arena *arena, const struct report *report, bool color, int width);
-static show_fn *const shows[] = {report_bid, report_check, report_compare, report_cuts, report_order};
+static show_fn *const shows[] = {report_bid, report_check, report_compare, report_cuts, report_order, report_field};
 enum { SHOWS = sizeof shows / sizeof shows[0] };
 
 static void assert_says(const char *text, const char *what)

@@ -144,7 +144,7 @@ static void test_text_stays_text(void **state)
         const char *folder = new_folder(*state), *path = write_sample(s, folder, "text.xlsx");
         assert_non_null(strstr(part_of(*state, path, "xl/sharedStrings.xml"), escaped(*state, text)));
         size_t formulas = 0;
-        for (int sheet = 1; sheet <= 9; sheet++)
+        for (int sheet = 1; sheet <= 10; sheet++)
             formulas +=
                 check_formulas(*state, part_of(*state, path, arena_printf(*state, "xl/worksheets/sheet%d.xml", sheet)));
         assert_true(formulas > 60);
@@ -195,7 +195,7 @@ static void test_hand_edited_file_is_kept(void **state)
     struct sample *s = sample_new(*state);
     const char *folder = new_folder(*state), *path = write_sample(s, folder, "bid.xlsx");
     const char *edited = arena_printf(*state, "%s/edited.xlsx", folder);
-    repack(*state, path, edited, "xl/worksheets/sheet8.xml", change_first_value);
+    repack(*state, path, edited, "xl/worksheets/sheet9.xml", change_first_value);
     assert_int_equal(rename(edited, path), 0);
     size_t before, after;
     char *bytes = slurp(*state, path, &before);
@@ -204,7 +204,7 @@ static void test_hand_edited_file_is_kept(void **state)
     assert_memory_equal(slurp(*state, path, &after), bytes, before);
     /* The second is ours: it is written over. Edited too, there is a third. */
     assert_string_equal(write_sample(s, folder, "bid.xlsx"), second);
-    repack(*state, second, edited, "xl/worksheets/sheet8.xml", change_first_value);
+    repack(*state, second, edited, "xl/worksheets/sheet9.xml", change_first_value);
     assert_int_equal(rename(edited, second), 0);
     assert_string_equal(write_sample(s, folder, "bid.xlsx"), arena_printf(*state, "%s/bid-r3.xlsx", folder));
 }
@@ -238,14 +238,14 @@ static void test_every_sheet_is_internal_on_letter(void **state)
     struct sample *s = sample_new(*state);
     s->job.facts.name.text = "Q&A 50 % off";
     const char *path = write_sample(s, new_folder(*state), "bid.xlsx");
-    for (int i = 1; i <= 9; i++) {
+    for (int i = 1; i <= 10; i++) {
         char *sheet = part_of(*state, path, arena_printf(*state, "xl/worksheets/sheet%d.xml", i));
         assert_non_null(strstr(sheet, "paperSize=\"1\""));
         assert_non_null(strstr(sheet, "<oddHeader>&amp;L&amp;9 INTERNAL"));
         assert_non_null(strstr(sheet, "26-003 Q&amp;&amp;A 50 % off, 2026-03-05"));
         assert_non_null(strstr(sheet, "fitToPage=\"1\""));
     }
-    assert_null(part_of(*state, path, "xl/worksheets/sheet10.xml"));
+    assert_null(part_of(*state, path, "xl/worksheets/sheet11.xml"));
 }
 
 static void test_budget_says_so(void **state)
@@ -254,7 +254,7 @@ static void test_budget_says_so(void **state)
     s->job.facts.status.choice = STATUS_BUDGET;
     s->report.signable = false;
     const char *path = write_sample(s, new_folder(*state), "bid.xlsx");
-    for (int i = 1; i <= 9; i++) {
+    for (int i = 1; i <= 10; i++) {
         char *sheet = part_of(*state, path, arena_printf(*state, "xl/worksheets/sheet%d.xml", i));
         assert_non_null(strstr(sheet, "<oddHeader>&amp;L&amp;9 BUDGET"));
     }

