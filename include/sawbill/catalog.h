@@ -173,6 +173,8 @@ struct catalog *catalog_read(struct arena *arena, const char *folder, const char
 const struct member *catalog_member(const struct catalog *catalog, const char *code); /* folded; NULL when absent */
 const struct hanger *catalog_hanger(const struct catalog *catalog, const char *code);
 const struct fastener *catalog_fastener(const struct catalog *catalog, const char *code);
+/* The fastener that an item of prices.csv is, one whose count per lb is known before others; NULL: it is none. */
+const struct fastener *catalog_fastener_of(const struct catalog *catalog, const char *item);
 const struct task *catalog_task(const struct catalog *catalog, const char *task);
 const struct trade *catalog_trade(const struct catalog *catalog, const char *trade);
 const struct supplier *catalog_supplier(const struct catalog *catalog, const char *name);

@@ -419,6 +419,7 @@ struct work {
     struct head head;
     struct text_value what, trade;
     struct decimal_value hours;
+    struct text_value cost_code;
 };
 struct buy {
     struct head head;
@@ -428,6 +429,7 @@ struct buy {
     struct text_value unit;
     struct choice_value class;
     struct percent_value own_markup;
+    struct text_value cost_code;
 };
 struct sub {
     struct head head;
@@ -435,6 +437,7 @@ struct sub {
     struct money_value price;
     struct choice_value class;
     struct percent_value own_markup;
+    struct text_value cost_code;
 };
 struct bid {
     struct head head;
@@ -442,7 +445,7 @@ struct bid {
     struct percent_value tax, overhead, contingency, profit;
     /* [class]: "overhead on labor" and its kin; at NULL: the general one holds */
     struct percent_value overhead_on[CLASS_COUNT], contingency_on[CLASS_COUNT], profit_on[CLASS_COUNT];
-    struct percent_value spare; /* fasteners and hardware bought beyond the count; default 5 % */
+    struct percent_value fastener_loss; /* of nails and screws, bought beyond the count; default 5 % */
     struct money_value round_price_to;
     struct count_value valid_for; /* days */
     /* Lines of forgotten.csv: "LINE", "LINE by buy ID"; "LINE: reason" */

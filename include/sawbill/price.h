@@ -8,18 +8,16 @@
 #include "sawbill/job.h"
 #include "sawbill/takeoff.h"
 
-/* Every amount is reproducible by spreadsheet formulas from price, pack, spare, wage, burden, hours and percentages.
+/* Every amount is reproducible by spreadsheet formulas from price, pack, loss, wage, burden, hours and percentages.
  *
- * What to buy: one row a price row used.  packs = ROUNDUP(ROUND(net x (1 + spare) / pack, 8), 0), in exact integers
+ * What to buy: one row a price row used.  packs = ROUNDUP(ROUND(net x (1 + loss) / pack, 8), 0), in exact integers
  * here; the inner ROUND is for the sheet, whose binary product may lie a hair above a whole number (and both agree that
- * less than half of 1e-8 of a pack is no pack).  total = ROUND(packs x price, 2).  Spare applies to the whole item when
- * one of its takeoff lines is small hardware.  The price row is the one with the least total for the quantity needed,
- * ties by file order.
- * By the foot: packs counts feet bought; the cut charges stand in their own row (cut_charge true, packs = sticks cut,
- * total = ROUND(packs x cut charge, 2)).
- * Shop stock: packs counts sticks, total = ROUND(packs x book value, 2), no supplier and no tax.
- * Asked in pieces, sold by the pound (or the other way round): net = pieces / count per lb, rounded up to 4 decimals;
- * `counted` says so. */
+ * less than half of 1e-8 of a pack is no pack).  total = ROUND(packs x price, 2).  Loss, the bid's own, lies on nails
+ * and screws alone, on the whole item when one of its takeoff lines says so.  The price row is the one with the least
+ * total for the quantity needed, ties by file order. By the foot: packs counts feet bought; the cut charges stand in
+ * their own row (cut_charge true, packs = sticks cut, total = ROUND(packs x cut charge, 2)). Shop stock: packs counts
+ * sticks, total = ROUND(packs x book value, 2), no supplier and no tax. Asked in pieces, sold by the pound (or the
+ * other way round): net = pieces / count per lb, rounded up to 4 decimals; `counted` says so. */
 struct order_line {
     const char *id; /* "order/2x10-dfl2/16 ft" */
     const char *item, *what;
@@ -27,7 +25,7 @@ struct order_line {
     const struct shop_piece *shop; /* own stock used, at book value; price is NULL then */
     bool cut_charge;
     decimal_t net; /* counted, in the price's unit */
-    percent_t spare;
+    percent_t loss;
     decimal_t packs;
     money_t total;
     const char *from;    /* takeoff ids or plan it comes from */
@@ -37,6 +35,8 @@ struct order_line {
     bool has_own_markup; /* a [buy] of a catalog item with its own markup: a row of its own */
     percent_t own_markup;
     const char *cost_code;
+    const struct fastener *fastener; /* NULL: neither nails nor screws; pieces and pounds are 0 then */
+    decimal_t pieces, pounds;        /* net, as counted; pounds 0: their count per lb is not known */
 };
 /* tax = ROUND(taxable x tax_rate, 2): the supplier's rate, else the bid's; 0 when the tax lies on the price.
  * Goods of the classes labor, subs and fees are not taxable.  delivery is charged once when there are goods. */
@@ -124,7 +124,7 @@ const char *order_unit(struct arena *arena, const struct order_line *line);
 struct order *order_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                         const struct takeoff *takeoff, struct cut_plan *const *plans, size_t plan_count,
                         struct diags *diags);
-/* Totals of an order again (after a price changed): net, spare and price rows stay those chosen. A total beyond
+/* Totals of an order again (after a price changed): net, loss and price rows stay those chosen. A total beyond
  * MONEY_MOST comes back as at least that; price_job() then gives the stop P002. */
 void order_total(struct order *order, const struct job *job);
 struct estimate *price_job(struct arena *arena, const struct job *job, const struct takeoff *takeoff,

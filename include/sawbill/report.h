@@ -31,6 +31,7 @@ char *report_bid(struct arena *arena, const struct report *report, bool color, i
 char *report_check(struct arena *arena, const struct report *report, bool color, int width);
 char *report_compare(struct arena *arena, const struct report *report, bool color, int width);
 char *report_cuts(struct arena *arena, const struct report *report, bool color, int width);
+char *report_takeoff(struct arena *arena, const struct report *report, bool color, int width);
 char *report_order(struct arena *arena, const struct report *report, bool color, int width);
 /* What the crew works from, a sheet a new beam; no money in it. */
 char *report_field(struct arena *arena, const struct report *report, bool color, int width);
@@ -65,7 +66,8 @@ char *report_field(struct arena *arena, const struct report *report, bool color,
  *                 trimmers [{at_in, at_text, _lb_on_beam, _lb_on_far_bearing, hanger}]}];
  *               shores [{id, member, length_, height_, spacing_, studs, brace_rows, stud_lb}];
  *               unchecked [text]; basis [text]
- *   takeoff     [{id, what, where, count, unit, counted, class, item, length_ (pieces only), code}]
+ *   takeoff     [{id, what, where, count, unit, counted, class, item, length_ (pieces only), loss (text),
+ *                 loss_percent (nails and screws), lb (of them, where known), code}]
  *   raising     [{id, ply_lb, beam_lb, whole, people, hands, shrinkage_in (null: not known),
  *                 way_in [{what, needs_in, has_in (null: not measured), goes (where it was), how}]}]
  *   cut_lines   [{joists, beam, side, clearance_, cut_line_ and guide_line_ (from the beam's middle line; null: no saw
@@ -79,7 +81,8 @@ char *report_field(struct arena *arena, const struct report *report, bool color,
  *                 (lengths, and the same in money), joined [{label, at_in [places]}],
  *                 first_fit {cost, stock_} (null: it finds no plan), one_length [{stock_, cost (null: impossible),
  *                 proved}], cutoffs [{length_, count}] (worth keeping)}]
- *   order       (none in a budget) lines [{id, item, what, supplier, net, net_unit, counted, spare_percent, packs,
+ *   order       (none in a budget) lines [{id, item, what, supplier, net, net_unit, counted, loss_percent,
+ *                 pieces (nails and screws), lb (of them, net, where known), packs,
  *                 unit, cut_charge, price, total, class, code, from}];
  *               suppliers [{name, goods, delivery, tax_percent, tax}], bought_from
  *   estimate    lines [{id, what, class, unit, count, price, total, own_markup_percent (where it has one), code}];

@@ -25,8 +25,10 @@ struct takeoff_line {
     money_t price;               /* LINE_BUY without item, LINE_SUB: the job's own price of one */
     percent_t own_markup;
     bool has_own_markup;
-    bool spare; /* fasteners: the bid's spare applies */
-    const char *cost_code;
+    bool loss;        /* nails and screws: the bid's fastener loss is bought beyond the count */
+    decimal_t pounds; /* of nails and screws, net; 0: their count per lb is not known */
+    const char
+        *cost_code;   /* of what counts it, else of the task, else of the item's first price row that has one; "" */
     struct place at;  /* of the section or catalog row that it comes from */
     decimal_t factor; /* LINE_LABOR: of its conditions, on the hours of each; 0: none, the same as 1 */
     int in_work;      /* LINE_LABOR: its place in the order of work; equal ones stay as they are counted */
@@ -117,6 +119,10 @@ struct takeoff {
     struct shore_part *shore_part;
     size_t shore_part_count, shore_part_capacity;
 };
+
+/* What is lost of it, and where that stands: "5 %" beyond the count; "in the cut plan"; "none"; "" of labor and subs.
+ */
+const char *takeoff_loss(struct arena *arena, const struct job *job, const struct takeoff_line *line);
 
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                             const struct design *design, struct diags *diags);

@@ -28,6 +28,20 @@ const struct fastener *catalog_fastener(const struct catalog *catalog, const cha
     return NULL;
 }
 
+const struct fastener *catalog_fastener_of(const struct catalog *catalog, const char *item)
+{
+    const struct fastener *found = NULL;
+    for (size_t i = 0; i < catalog->fastener_count; i++) {
+        const struct fastener *fastener = &catalog->fasteners[i];
+        if (!fastener->item || !name_same(fastener->item, item))
+            continue;
+        if (fastener->count_per_lb > 0)
+            return fastener;
+        found = found ? found : fastener;
+    }
+    return found;
+}
+
 const struct task *catalog_task(const struct catalog *catalog, const char *task)
 {
     for (size_t i = 0; i < catalog->task_count; i++)

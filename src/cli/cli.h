@@ -63,7 +63,7 @@ void show_diags(struct arena *arena, const struct diags *diags, bool quiet);
 char *read_file(struct arena *arena, const char *file, size_t *length);
 
 typedef enum exit_status command_fn(struct arena *arena, const struct options *options);
-command_fn command_bid, command_check, command_compare, command_cuts, command_order, command_field, command_keys,
-    command_new;
+command_fn command_bid, command_check, command_compare, command_cuts, command_order, command_takeoff, command_field,
+    command_keys, command_new;
 
 #endif

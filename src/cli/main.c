@@ -24,6 +24,8 @@ static const struct command commands[] = {
      command_compare, 1, 1, false, false},
     {"cuts", "JOB", "show the cut plan, stick by stick; with --stock, of a bare list of pieces", command_cuts, 1, 1,
      false, true},
+    {"takeoff", "JOB", "show every line that is bought, cut and done, and how it was counted", command_takeoff, 1, 1,
+     false, false},
     {"order", "JOB", "show what to buy, by supplier", command_order, 1, 1, false, false},
     {"field", "JOB", "show what the crew works from: stop box, shores, cut lines, tape strip, hang order",
      command_field, 1, 1, false, false},

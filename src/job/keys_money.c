@@ -299,6 +299,11 @@ static const struct key_row work_rows[] = {
      .help = "trade of trades.csv",
      .example = "carpenter",
      .offset = offsetof(struct work, trade)},
+    {.key = "cost code",
+     .type = TYPE_TEXT,
+     .help = "your own code for its cost",
+     .example = "01-500",
+     .offset = offsetof(struct work, cost_code)},
 };
 const struct key_rows keys_of_work = {work_rows, COUNT_OF(work_rows)};
 
@@ -348,6 +353,11 @@ static const struct key_row buy_rows[] = {
      .help = "markup of this line in place of all others; 0 % passes it through",
      .example = "0 %",
      .offset = offsetof(struct buy, own_markup)},
+    {.key = "cost code",
+     .type = TYPE_TEXT,
+     .help = "your own code for its cost",
+     .example = "01-500",
+     .offset = offsetof(struct buy, cost_code)},
 };
 const struct key_rows keys_of_buy = {buy_rows, COUNT_OF(buy_rows)};
 
@@ -380,6 +390,11 @@ static const struct key_row sub_rows[] = {
      .help = "markup of this line in place of all others",
      .example = "10 %",
      .offset = offsetof(struct sub, own_markup)},
+    {.key = "cost code",
+     .type = TYPE_TEXT,
+     .help = "your own code for its cost",
+     .example = "01-500",
+     .offset = offsetof(struct sub, cost_code)},
 };
 const struct key_rows keys_of_sub = {sub_rows, COUNT_OF(sub_rows)};
 
@@ -460,15 +475,16 @@ static const struct key_row bid_rows[] = {
      .help = "in cost (you pay it as consumer), on materials shown, or on price; your state's rule decides",
      .example = "in cost",
      .offset = offsetof(struct bid, tax_mode)},
-    {.key = "spare",
+    /* 5 %: common practice; US Army Engineer School EN0069 Table 4-1 has 20 % for common wire nails on a large job. */
+    {.key = "fastener loss",
      .type = TYPE_PERCENT,
      .fallback = "5 %",
      .unit = "%",
      .range = "0 % to 100 %",
-     .usual = "0 % to 15 %",
-     .help = "fasteners and hardware bought beyond the count",
+     .usual = "0 % to 20 %",
+     .help = "nails and screws bought beyond the count, for those that bend, snap and drop; nothing else is",
      .example = "5 %",
-     .offset = offsetof(struct bid, spare)},
+     .offset = offsetof(struct bid, fastener_loss)},
     {.key = "round price to",
      .type = TYPE_MONEY,
      .fallback = "0.01",

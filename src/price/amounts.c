@@ -24,11 +24,11 @@ percent_t price_share(money_t part, money_t whole)
     return (percent_t)held(whole < 0 ? divide_round(-top, -(wide_t)whole) : divide_round(top, whole));
 }
 
-decimal_t packs_for(decimal_t net, percent_t spare, decimal_t pack)
+decimal_t packs_for(decimal_t net, percent_t loss, decimal_t pack)
 {
     if (net <= 0 || pack <= 0)
         return 0;
-    wide_t packs = divide_round((wide_t)net * (PERCENT_WHOLE + spare) * SHEET_PLACES, (wide_t)pack * PERCENT_WHOLE);
+    wide_t packs = divide_round((wide_t)net * (PERCENT_WHOLE + loss) * SHEET_PLACES, (wide_t)pack * PERCENT_WHOLE);
     wide_t whole = (packs + SHEET_PLACES - 1) / SHEET_PLACES;
     const wide_t most = INT64_MAX / DECIMAL_ONE;
     return (decimal_t)(whole > most ? most : whole) * DECIMAL_ONE;

@@ -51,7 +51,7 @@ void order_total(struct order *order, const struct job *job)
 {
     for (size_t i = 0; i < order->count; i++) {
         struct order_line *line = &order->line[i];
-        line->packs = sold_in_packs(line) ? packs_for(line->net, line->spare, line->price->pack) : line->net;
+        line->packs = sold_in_packs(line) ? packs_for(line->net, line->loss, line->price->pack) : line->net;
         line->total = money_times(unit_money(line), line->packs);
     }
     for (size_t i = 0; i < order->supplier_count; i++)

@@ -48,15 +48,6 @@ static struct need gather(struct arena *arena, const struct takeoff *takeoff, co
     return need;
 }
 
-static const struct fastener *fastener_of(const struct catalog *catalog, const char *item)
-{
-    for (size_t i = 0; i < catalog->fastener_count; i++)
-        if (catalog->fasteners[i].item && name_same(catalog->fasteners[i].item, item) &&
-            catalog->fasteners[i].count_per_lb > 0)
-            return &catalog->fasteners[i];
-    return NULL;
-}
-
 /* The catalog gives the count with at most 4 decimals: the nearest step is the number as written. */
 static decimal_t per_pound(const struct fastener *fastener)
 {
@@ -71,7 +62,7 @@ static bool net_in_unit(const struct need *need, const struct fastener *fastener
     offer->net = same;
     if (other == 0)
         return true;
-    if (!fastener)
+    if (!fastener || fastener->count_per_lb <= 0)
         return false;
     decimal_t per = per_pound(fastener);
     offer->by = fastener;
@@ -80,21 +71,21 @@ static bool net_in_unit(const struct need *need, const struct fastener *fastener
     return true;
 }
 
-static percent_t spare_of(const struct need *need, const struct job *job)
+static percent_t loss_of(const struct need *need, const struct job *job)
 {
     for (size_t i = 0; i < need->count; i++)
-        if (need->line[i]->spare)
-            return job->bid.spare.percent;
+        if (need->line[i]->loss)
+            return job->bid.fastener_loss.percent;
     return 0;
 }
 
 /* The row whose whole packs cost least for what is needed; *unmet is a row in a unit that cannot be reached. */
-static struct offer best_offer(const struct catalog *catalog, const struct need *need, percent_t spare,
+static struct offer best_offer(const struct catalog *catalog, const struct need *need, percent_t loss,
                                const struct price **unmet)
 {
     struct offer best = {0};
     const char *item = need->line[0]->item;
-    const struct fastener *fastener = fastener_of(catalog, item);
+    const struct fastener *fastener = catalog_fastener_of(catalog, item);
     for (size_t i = 0; i < catalog->price_count; i++) {
         struct offer offer = {.price = &catalog->prices[i]};
         if (!name_same(offer.price->item, item) || offer.price->length > 0 || offer.price->increment > 0 ||
@@ -104,7 +95,7 @@ static struct offer best_offer(const struct catalog *catalog, const struct need 
             *unmet = offer.price;
             continue;
         }
-        offer.total = money_times(offer.price->price, packs_for(offer.net, spare, offer.price->pack));
+        offer.total = money_times(offer.price->price, packs_for(offer.net, loss, offer.price->pack));
         if (!best.price || offer.total < best.total)
             best = offer;
     }
@@ -174,18 +165,32 @@ static const char *item_text(struct arena *arena, const struct catalog *catalog,
     return what[0] ? what : item;
 }
 
+/* Of nails and screws: how many, and what they weigh. */
+static void add_fastener(const struct catalog *catalog, const struct need *need, struct order_line *line)
+{
+    const struct fastener *fastener = catalog_fastener_of(catalog, line->item);
+    if (!fastener)
+        return;
+    bool known = fastener->count_per_lb > 0;
+    decimal_t per = known ? per_pound(fastener) : DECIMAL_ONE;
+    line->fastener = fastener;
+    line->pieces = price_sum(need->pieces, known ? price_scale_up(need->pounds, per, DECIMAL_ONE) : 0);
+    line->pounds = price_sum(need->pounds, known ? price_scale_up(need->pieces, DECIMAL_ONE, per) : 0);
+}
+
 static void add_item(struct arena *arena, const struct catalog *catalog, struct order *order, const struct need *need,
-                     const struct offer *offer, percent_t spare)
+                     const struct offer *offer, percent_t loss)
 {
     const struct takeoff_line *first = need->line[0];
     struct order_line *line = order_add(arena, order, row_id(arena, first), offer->price);
     line->item = first->item;
     line->what = item_text(arena, catalog, need);
     line->net = offer->net;
-    line->spare = spare;
+    line->loss = loss;
     line->from = joined(arena, need, true);
     line->counted = counted_text(arena, need, offer);
     line->unit = offer->price->unit;
+    add_fastener(catalog, need, line);
     line->class = class_or(first->class, CLASS_MATERIALS);
     line->has_own_markup = first->has_own_markup;
     line->own_markup = first->own_markup;
@@ -207,11 +212,11 @@ void order_items(struct arena *arena, const struct job *job, const struct catalo
         if (!is_bought(&takeoff->line[i]) || seen_before(takeoff, i))
             continue;
         struct need need = gather(arena, takeoff, &takeoff->line[i]);
-        percent_t spare = spare_of(&need, job);
+        percent_t loss = loss_of(&need, job);
         const struct price *unmet = NULL;
-        struct offer offer = best_offer(catalog, &need, spare, &unmet);
+        struct offer offer = best_offer(catalog, &need, loss, &unmet);
         if (offer.price)
-            add_item(arena, catalog, order, &need, &offer, spare);
+            add_item(arena, catalog, order, &need, &offer, loss);
         else
             say_no_price(arena, &need, unmet, diags);
     }

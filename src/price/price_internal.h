@@ -17,8 +17,8 @@ enum cost_class class_or(enum cost_class class, enum cost_class fallback);
 
 /* a x b / c rounded up to a step, held at MONEY_MOST; a, b not negative, c > 0. */
 decimal_t price_scale_up(decimal_t a, decimal_t b, decimal_t c);
-/* ROUNDUP(ROUND(net x (1 + spare) / pack, 8), 0), as a decimal. */
-decimal_t packs_for(decimal_t net, percent_t spare, decimal_t pack);
+/* ROUNDUP(ROUND(net x (1 + loss) / pack, 8), 0), as a decimal. */
+decimal_t packs_for(decimal_t net, percent_t loss, decimal_t pack);
 /* Appends the sticks of the plans, a row a price row or shop row. */
 void order_sticks(struct arena *arena, const struct catalog *catalog, struct cut_plan *const *plans, size_t plan_count,
                   struct order *order);

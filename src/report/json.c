@@ -63,7 +63,7 @@ static void add_run(struct json *json, cJSON *root, const struct report *report,
     if (run->design)
         json_design(json, root, run->design);
     if (run->takeoff) {
-        json_takeoff(json, root, run->takeoff);
+        json_takeoff(json, root, report->job, run->takeoff);
         json_layout(json, root, run->takeoff);
     }
     json_cuts(json, root, run->plans, run->plan_count);

@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-static void add_takeoff_line(struct json *json, cJSON *list, const struct takeoff_line *line)
+static void add_takeoff_line(struct json *json, cJSON *list, const struct job *job, const struct takeoff_line *line)
 {
     cJSON *row = json_object(json, list, NULL);
     json_text(json, row, "id", line->id);
@@ -16,6 +16,11 @@ static void add_takeoff_line(struct json *json, cJSON *list, const struct takeof
     json_text(json, row, "item", line->item);
     if (line->is == LINE_PIECES)
         json_length(json, row, "length", line->length);
+    json_text(json, row, "loss", takeoff_loss(json->arena, job, line));
+    if (line->loss)
+        json_percent(json, row, "loss_percent", job->bid.fastener_loss.percent);
+    if (line->pounds > 0)
+        json_decimal(json, row, "lb", line->pounds);
     json_text(json, row, "code", line->cost_code);
 }
 
@@ -81,11 +86,11 @@ static void add_return(struct json *json, cJSON *list, const struct takeoff_retu
     json_text(json, row, "from", back->from);
 }
 
-void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff)
+void json_takeoff(struct json *json, cJSON *root, const struct job *job, const struct takeoff *takeoff)
 {
     cJSON *list = json_array(json, root, "takeoff");
     for (size_t i = 0; i < takeoff->count; i++)
-        add_takeoff_line(json, list, &takeoff->line[i]);
+        add_takeoff_line(json, list, job, &takeoff->line[i]);
     add_debris(json, root, takeoff);
     cJSON *forgotten = json_array(json, root, "usually_forgotten");
     for (size_t i = 0; i < takeoff->forgotten_count; i++)
@@ -108,7 +113,12 @@ static void add_order_line(struct json *json, cJSON *list, const struct order_li
     json_decimal(json, row, "net", line->net);
     json_text(json, row, "net_unit", line->unit);
     json_text(json, row, "counted", line->counted);
-    json_percent(json, row, "spare_percent", line->spare);
+    json_percent(json, row, "loss_percent", line->loss);
+    if (line->fastener) {
+        json_decimal(json, row, "pieces", line->pieces);
+        if (line->pounds > 0)
+            json_decimal(json, row, "lb", line->pounds);
+    }
     json_decimal(json, row, "packs", line->packs);
     json_text(json, row, "unit", line->price ? line->price->unit : NULL);
     json_bool(json, row, "cut_charge", line->cut_charge);

@@ -37,7 +37,7 @@ void json_loads(struct json *json, cJSON *parent, const char *unit, const struct
 /* json_design.c */
 void json_design(struct json *json, cJSON *root, const struct design *design);
 /* json_money.c */
-void json_takeoff(struct json *json, cJSON *root, const struct takeoff *takeoff);
+void json_takeoff(struct json *json, cJSON *root, const struct job *job, const struct takeoff *takeoff);
 void json_order(struct json *json, cJSON *root, const struct run *run);
 void json_estimate(struct json *json, cJSON *root, const struct estimate *estimate);
 void json_bid(struct json *json, cJSON *root, const struct report *report, const struct estimate *estimate);

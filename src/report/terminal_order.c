@@ -16,7 +16,7 @@ static void add_order_line(struct table *table, const struct order_line *line)
     row->cell[0] = line->item;
     row->cell[1] = strcmp(line->what, line->item) == 0 ? "" : line->what;
     row->cell[2] = net_text(arena, line);
-    row->cell[3] = line->spare ? percent_text(arena, line->spare) : "";
+    row->cell[3] = line->loss ? percent_text(arena, line->loss) : "";
     row->cell[4] = decimal_text(arena, line->packs);
     row->cell[5] = line->price ? order_unit(arena, line) : "own stock";
     row->cell[6] =
@@ -27,7 +27,7 @@ static void add_order_line(struct table *table, const struct order_line *line)
 static struct table order_table(struct arena *arena)
 {
     static const struct column columns[] = {
-        {"Item", false, true}, {"What", false, true}, {"Net", true, false},   {"Spare", true, false},
+        {"Item", false, true}, {"What", false, true}, {"Net", true, false},   {"Loss", true, false},
         {"Buy", true, false},  {"Unit", false, true}, {"Price", true, false}, {"Total", true, false},
     };
     return table_new(arena, columns, sizeof columns / sizeof columns[0]);
@@ -68,6 +68,34 @@ static void show_own_stock(struct screen *screen, const struct order *order)
     if (table.count == 0)
         return;
     screen_heading(screen, "From shop stock, at book value");
+    screen_table(screen, &table);
+}
+
+/* Net, then what is bought with the loss on it. */
+static void show_fasteners(struct screen *screen, const struct order *order)
+{
+    static const struct column columns[] = {
+        {"Item", false, true}, {"What", false, true}, {"Net count", true, false}, {"Net lb", true, false},
+        {"Loss", true, false}, {"Buy", true, false},  {"Unit", false, true},
+    };
+    struct arena *arena = screen->out.arena;
+    struct table table = table_new(arena, columns, sizeof columns / sizeof columns[0]);
+    for (size_t i = 0; i < order->count; i++) {
+        const struct order_line *line = &order->line[i];
+        if (!line->fastener)
+            continue;
+        struct table_row *row = table_row(&table);
+        row->cell[0] = line->item;
+        row->cell[1] = line->what;
+        row->cell[2] = decimal_text(arena, decimal_round(line->pieces, 2));
+        row->cell[3] = line->pounds > 0 ? decimal_text(arena, decimal_round(line->pounds, 2)) : "";
+        row->cell[4] = percent_text(arena, line->loss);
+        row->cell[5] = decimal_text(arena, line->packs);
+        row->cell[6] = order_unit(arena, line);
+    }
+    if (table.count == 0)
+        return;
+    screen_heading(screen, "Nails and screws");
     screen_table(screen, &table);
 }
 
@@ -120,6 +148,7 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
         for (size_t i = 0; i < run->order->supplier_count; i++)
             show_supplier(&screen, run->order, &run->order->supplier[i]);
         show_own_stock(&screen, run->order);
+        show_fasteners(&screen, run->order);
         if (run->takeoff) {
             show_debris(&screen, report->job, run->takeoff);
             show_returns(&screen, run->takeoff);

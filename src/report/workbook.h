@@ -11,7 +11,7 @@ enum input_kind {
     INPUT_CONTINGENCY,
     INPUT_PROFIT,
     INPUT_TAX,
-    INPUT_SPARE,
+    INPUT_LOSS,
     INPUT_ROUND_TO,
     INPUT_WAGE, /* of: struct trade */
     INPUT_BURDEN,
@@ -55,7 +55,7 @@ struct workbook {
 /* Columns that other pages refer to. */
 enum { PRICES_PACK = 5, PRICES_VALUE = 6, PRICES_WAS = 7 };
 enum { LABOR_HOURS = 8, LABOR_RATE = 9, LABOR_TOTAL = 10 };
-enum { ORDER_PACKS = 8, ORDER_PRICE = 9, ORDER_TOTAL = 10 };
+enum { ORDER_PACKS = 10, ORDER_PRICE = 11, ORDER_TOTAL = 12 };
 enum { BILL_CLASS = 0, BILL_TOTAL = 6, BILL_MARKED = 7 };
 /* Rows above every table: title, what it is, a blank row; then the heads. */
 enum { HEAD_ROW = 3, FIRST_ROW = 4 };

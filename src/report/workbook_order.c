@@ -3,25 +3,17 @@
 
 #include "sawbill/text.h"
 
-enum { O_SUPPLIER, O_ITEM, O_WHAT, O_COUNTED, O_UNIT, O_NET, O_SPARE, O_PACK, O_PACKS, O_PRICE, O_TOTAL, O_CLASS };
-enum { O_CODE = O_CLASS + 1, O_COLUMNS };
+enum { O_SUPPLIER, O_ITEM, O_WHAT, O_COUNTED, O_PIECES, O_POUNDS, O_UNIT, O_NET, O_LOSS, O_PACK, O_PACKS, O_PRICE };
+enum { O_TOTAL = O_PRICE + 1, O_CLASS, O_CODE, O_COLUMNS };
 _Static_assert((int)O_PACKS == (int)ORDER_PACKS && (int)O_PRICE == (int)ORDER_PRICE && (int)O_TOTAL == (int)ORDER_TOTAL,
                "columns that others use");
 
 static const struct column_head HEADS[O_COLUMNS] = {
-    {"Supplier", 18, false},
-    {"Item", 20, false},
-    {"What", 38, false},
-    {"How counted", 30, false},
-    {"Unit", 8, false},
-    {"Net", 9, true},
-    {"Spare", 8, true},
-    {"Pack", 7, true},
-    {"To buy", 9, true},
-    {"Price", 11, true},
-    {"Total", 12, true},
-    {"Class", 11, false},
-    {"Your cost code", 11, false},
+    {"Supplier", 18, false},    {"Item", 20, false},  {"What", 38, false},
+    {"How counted", 30, false}, {"Pieces", 8, true},  {"Pounds", 8, true},
+    {"Unit", 8, false},         {"Net", 9, true},     {"Loss", 8, true},
+    {"Pack", 7, true},          {"To buy", 9, true},  {"Price", 11, true},
+    {"Total", 12, true},        {"Class", 11, false}, {"Your cost code", 11, false},
 };
 
 static bool in_packs(const struct order_line *line)
@@ -43,27 +35,36 @@ static money_t price_of(const struct order_line *line)
     return line->cut_charge ? line->price->cut_charge : line->price->price;
 }
 
-/* Spare: the bid's own where it applies, zero to type over elsewhere; none where nothing is bought in packs. */
+/* Loss: the bid's own where it applies, zero to type over elsewhere; none where nothing is bought in packs. */
 static void add_packs(struct workbook *w, int row, const struct order_line *line)
 {
     struct page *page = w->buying;
     struct arena *a = w->arena;
     page_number(page, row, O_NET, LOOK_NUMBER, decimal_value(line->net));
     if (!in_packs(line)) {
-        page_text(page, row, O_SPARE, LOOK_TEXT, "");
+        page_text(page, row, O_LOSS, LOOK_TEXT, "");
         page_text(page, row, O_PACK, LOOK_TEXT, "");
         page_formula(page, row, O_PACKS, LOOK_NUMBER, decimal_value(line->packs), "=%s", cell_name(a, row, O_NET));
         return;
     }
-    if (line->spare > 0)
-        page_formula(page, row, O_SPARE, LOOK_IN_PERCENT, percent_fraction(line->spare), "=%s",
-                     input_cell(w, INPUT_SPARE, NULL, 0));
+    if (line->loss > 0)
+        page_formula(page, row, O_LOSS, LOOK_IN_PERCENT, percent_fraction(line->loss), "=%s",
+                     input_cell(w, INPUT_LOSS, NULL, 0));
     else
-        page_number(page, row, O_SPARE, LOOK_IN_PERCENT, 0);
+        page_number(page, row, O_LOSS, LOOK_IN_PERCENT, 0);
     page_formula(page, row, O_PACK, LOOK_NUMBER, decimal_value(line->price->pack), "=%s",
                  input_column(w, INPUT_PRICE, line->price, 0, PRICES_PACK));
     page_formula(page, row, O_PACKS, LOOK_NUMBER, decimal_value(line->packs), "=ROUNDUP(ROUND(%s*(1+%s)/%s,8),0)",
-                 cell_name(a, row, O_NET), cell_name(a, row, O_SPARE), cell_name(a, row, O_PACK));
+                 cell_name(a, row, O_NET), cell_name(a, row, O_LOSS), cell_name(a, row, O_PACK));
+}
+
+/* Nails and screws, net. */
+static void add_fastener(struct page *page, int row, const struct order_line *line)
+{
+    if (line->pieces > 0)
+        page_number(page, row, O_PIECES, LOOK_NUMBER, decimal_value(line->pieces));
+    if (line->pounds > 0)
+        page_number(page, row, O_POUNDS, LOOK_NUMBER, decimal_value(line->pounds));
 }
 
 static void add_line(struct workbook *w, int row, size_t index)
@@ -76,6 +77,7 @@ static void add_line(struct workbook *w, int row, size_t index)
     page_text(page, row, O_WHAT, LOOK_WRAP, line->what);
     page_text(page, row, O_COUNTED, LOOK_WRAP, line->counted);
     page_text(page, row, O_UNIT, LOOK_TEXT, line->unit);
+    add_fastener(page, row, line);
     add_packs(w, row, line);
     page_formula(page, row, O_PRICE, LOOK_MONEY, money_dollars(price_of(line)), "=%s", price_cell(w, line));
     page_formula(page, row, O_TOTAL, LOOK_MONEY, money_dollars(line->total), "=ROUND(%s*%s,2)",
@@ -156,7 +158,8 @@ void build_order(struct workbook *w)
     page_widths(page, HEADS, O_COLUMNS);
     page_title(w, page, w->budget ? "Materials (BUDGET: do not order from it)" : "Order");
     page_text(page, 2, 0, LOOK_UNDER_TITLE,
-              "To buy = net with spare, in whole packs. Prices come from sheet Prices; sticks from sheet Cuts.");
+              "To buy = net with the loss beside it, in whole packs; pieces and pounds of nails and screws are net."
+              "  Prices come from sheet Prices; sticks from sheet Cuts.");
     page_heads(page, HEAD_ROW, HEADS, O_COLUMNS);
     w->order_row = arena_array(w->arena, order->count, sizeof *w->order_row);
     w->delivery_row = arena_array(w->arena, order->supplier_count, sizeof *w->delivery_row);

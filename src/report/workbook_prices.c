@@ -169,10 +169,10 @@ static bool general_tax_used(const struct workbook *w)
     return false;
 }
 
-static bool spare_used(const struct workbook *w)
+static bool loss_used(const struct workbook *w)
 {
     for (size_t i = 0; i < w->order->count; i++)
-        if (w->order->line[i].spare > 0)
+        if (w->order->line[i].loss > 0)
             return true;
     return false;
 }
@@ -185,10 +185,11 @@ static void add_bid_rules(struct workbook *w)
         add_row(w, INPUT_TAX, NULL, 0, &row, NULL);
         book_name(w->book, "sales_tax", input_cell(w, INPUT_TAX, NULL, 0));
     }
-    if (spare_used(w)) {
-        struct row row = percent_row("spare", "spare on fasteners and hardware", bid->spare.percent);
-        add_row(w, INPUT_SPARE, NULL, 0, &row, NULL);
-        book_name(w->book, "spare", input_cell(w, INPUT_SPARE, NULL, 0));
+    if (loss_used(w)) {
+        struct row row = percent_row("fastener loss", "loss of nails and screws, bought beyond the count",
+                                     bid->fastener_loss.percent);
+        add_row(w, INPUT_LOSS, NULL, 0, &row, NULL);
+        book_name(w->book, "fastener_loss", input_cell(w, INPUT_LOSS, NULL, 0));
     }
     struct row row = money_row("rounding", "price rounded to the nearest", bid->round_price_to.money, "dollars");
     row.note = bid->round_price_to.money ? "" : "0: not rounded";

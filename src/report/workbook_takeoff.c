@@ -1,12 +1,12 @@
 /* Takeoff: what was counted, where, and how. */
 #include "workbook.h"
 
-enum { T_ID, T_WHAT, T_WHERE, T_COUNT, T_UNIT, T_LENGTH, T_HOW, T_CLASS, T_ITEM, T_CODE, T_COLUMNS };
+enum { T_ID, T_WHAT, T_WHERE, T_COUNT, T_UNIT, T_LENGTH, T_POUNDS, T_HOW, T_LOSS, T_CLASS, T_ITEM, T_CODE, T_COLUMNS };
 
 static const struct column_head HEADS[T_COLUMNS] = {
-    {"Line", 32, false},         {"What", 26, false},           {"Where", 20, false},       {"Count", 10, true},
-    {"Unit", 11, false},         {"Each long", 11, false},      {"How counted", 50, false}, {"Class", 11, false},
-    {"Item or task", 20, false}, {"Your cost code", 11, false},
+    {"Line", 32, false}, {"What", 26, false},      {"Where", 20, false},        {"Count", 10, true},
+    {"Unit", 11, false}, {"Each long", 11, false}, {"Pounds", 9, true},         {"How counted", 50, false},
+    {"Loss", 14, false}, {"Class", 11, false},     {"Item or task", 20, false}, {"Your cost code", 11, false},
 };
 
 static const char *item_of(const struct takeoff_line *line)
@@ -16,9 +16,21 @@ static const char *item_of(const struct takeoff_line *line)
     return line->item ? line->item : "";
 }
 
-static void add_line(struct page *page, int row, const struct takeoff_line *line)
+/* That of nails and screws is the bid's, to be changed on sheet Prices. */
+static void add_loss(struct workbook *w, int row, const struct takeoff_line *line)
 {
-    struct arena *a = page->book->arena;
+    percent_t loss = w->job->bid.fastener_loss.percent;
+    if (line->loss && input_exists(w, INPUT_LOSS, NULL, 0))
+        page_formula(w->takeoff, row, T_LOSS, LOOK_PERCENT, percent_fraction(loss), "=%s",
+                     input_cell(w, INPUT_LOSS, NULL, 0));
+    else
+        page_text(w->takeoff, row, T_LOSS, LOOK_TEXT, takeoff_loss(w->arena, w->job, line));
+}
+
+static void add_line(struct workbook *w, int row, const struct takeoff_line *line)
+{
+    struct page *page = w->takeoff;
+    struct arena *a = w->arena;
     page_text(page, row, T_ID, LOOK_WRAP, line->id);
     page_text(page, row, T_WHAT, LOOK_WRAP, line->what);
     page_text(page, row, T_WHERE, LOOK_WRAP, line->where);
@@ -29,6 +41,9 @@ static void add_line(struct page *page, int row, const struct takeoff_line *line
     page_text(page, row, T_CLASS, LOOK_TEXT, line->class == CLASS_UNANSWERED ? "" : class_name(line->class));
     page_text(page, row, T_ITEM, LOOK_WRAP, item_of(line));
     page_text(page, row, T_CODE, LOOK_TEXT, line->cost_code);
+    if (line->pounds > 0)
+        page_number(page, row, T_POUNDS, LOOK_NUMBER, decimal_value(line->pounds));
+    add_loss(w, row, line);
 }
 
 /* What comes back when the shores are down. */
@@ -96,7 +111,7 @@ void build_takeoff(struct workbook *w)
     const struct takeoff *takeoff = w->run->takeoff;
     int row = FIRST_ROW;
     for (size_t i = 0; takeoff && i < takeoff->count; i++)
-        add_line(page, row++, &takeoff->line[i]);
+        add_line(w, row++, &takeoff->line[i]);
     page->frozen = FIRST_ROW;
     page->filter_first = HEAD_ROW;
     page->filter_last = row - 1;

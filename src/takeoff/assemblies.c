@@ -15,15 +15,6 @@ static const char *how_counted(struct arena *arena, const struct assembly_line *
                         decimal_text(arena, part->count));
 }
 
-/* Nails and screws are counted by the piece, whatever they are sold by. */
-static bool is_fastener(const struct catalog *catalog, const char *item)
-{
-    for (size_t i = 0; i < catalog->fastener_count; i++)
-        if (name_same(catalog->fasteners[i].item, item))
-            return true;
-    return false;
-}
-
 static void count_part(struct counting *counting, const struct assembly_line *part)
 {
     struct arena *arena = counting->arena;
@@ -38,7 +29,8 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
     const struct task *task = part->task ? catalog_task(counting->catalog, part->task) : NULL;
     const struct price *price = part->item ? catalog_cheapest(counting->catalog, part->item) : NULL;
     const char *name = part->item ? part->item : part->task;
-    bool fastener = part->item && is_fastener(counting->catalog, part->item);
+    /* Nails and screws are counted by the piece, whatever they are sold by. */
+    const struct fastener *fastener = part->item ? catalog_fastener_of(counting->catalog, part->item) : NULL;
     if (!name || (part->task && !task)) {
         diag_add(counting->diags, DIAG_C004, &part->at, "assembly '%s' names no item and no task of labor.csv",
                  part->assembly);
@@ -57,10 +49,11 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
         .class = task ? CLASS_LABOR : class_of_part[part->class_of_item],
         .item = part->item,
         .task = task,
-        .spare = fastener,
+        .loss = fastener != NULL,
         .cost_code = part->cost_code,
         .at = part->at,
     };
+    line.pounds = fastener_pounds(fastener, line.count);
     line_add(counting, line, part->per);
 }
 

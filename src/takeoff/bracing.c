@@ -119,7 +119,6 @@ static void count_held(struct counting *counting, const struct beam_design *desi
     strap.id = line.id;
     strap.where = line.where;
     strap.counted = "one on each face: 2 straps";
-    strap.spare = true;
     strap.at = line.at;
     add_connector(counting, held->strap, FACES, "straps", strap, NULL);
 }

@@ -19,8 +19,11 @@ void line_add(struct counting *counting, struct takeoff_line line, const char *a
 /* Pieces of a member: fills what all such lines share. */
 void line_add_pieces(struct counting *counting, const struct member *member, int64_t count, length_t length,
                      struct takeoff_line line);
-/* A fastener by its code of fasteners.csv, spare applies; each: for every one of `ones`. */
+/* A fastener by its code of fasteners.csv: by the piece, with its pounds, and the bid's loss applies. */
 void line_add_fasteners(struct counting *counting, const char *code, int64_t count, struct takeoff_line line);
+
+/* What so many of one weigh, to hundredths; 0: its count per lb is not known. */
+decimal_t fastener_pounds(const struct fastener *fastener, decimal_t count);
 
 decimal_t decimal_of(int64_t count);
 /* "1 ply", "3 plies": the word must be given both ways. */

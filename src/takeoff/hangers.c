@@ -78,7 +78,6 @@ static void count_sort(struct counting *counting, const struct joist_design *des
     line.where = arena_printf(arena, "%s, side %s", beam, side);
     line.counted =
         arena_printf(arena, "%s, side %s: %s", joists, side, number_of(arena, sort->count, "hanger", "hangers"));
-    line.spare = true;
     line.at = head->at;
     add_connector(counting, sort->hanger, sort->count, sort->count == 1 ? "hanger" : "hangers", line,
                   design->beam->head.id);
@@ -142,7 +141,6 @@ static void count_strap(struct counting *counting, const struct joist_design *de
     line.where = arena_printf(arena, "across %s", head_name(arena, KIND_BEAM, &design->beam->head));
     line.counted = arena_printf(arena, "%s that the roof needs: one strap across the beam for each",
                                 number_of(arena, count, "tied pair of joists", "tied pairs of joists"));
-    line.spare = true;
     line.at = head->at;
     add_connector(counting, design->strap, count, count == 1 ? "strap" : "straps", line, design->beam->head.id);
 }

@@ -16,6 +16,7 @@ static void count_work(struct counting *counting, const struct work *work)
                                    .is = LINE_LABOR,
                                    .class = CLASS_LABOR,
                                    .trade = catalog_trade(counting->catalog, trade),
+                                   .cost_code = work->cost_code.text,
                                    .at = work->head.at},
              NULL);
 }
@@ -43,6 +44,7 @@ static void count_buy(struct counting *counting, const struct buy *buy)
                                    .price = buy->price.money,
                                    .has_own_markup = buy->own_markup.at != NULL,
                                    .own_markup = buy->own_markup.percent,
+                                   .cost_code = buy->cost_code.text,
                                    .at = buy->head.at},
              NULL);
 }
@@ -61,6 +63,7 @@ static void count_sub(struct counting *counting, const struct sub *sub)
                                    .price = sub->price.money,
                                    .has_own_markup = sub->own_markup.at != NULL,
                                    .own_markup = sub->own_markup.percent,
+                                   .cost_code = sub->cost_code.text,
                                    .at = sub->head.at},
              NULL);
 }

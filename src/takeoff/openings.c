@@ -95,7 +95,6 @@ static void count_hanger(struct counting *counting, const struct opening_design 
     line.id = arena_printf(arena, "hangers/%s/%s", head->id, of);
     line.where = name;
     line.counted = counted;
-    line.spare = true;
     line.at = head->at;
     add_connector(counting, hanger, count, count == 1 ? "hanger" : "hangers", line, NULL);
 }

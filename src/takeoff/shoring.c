@@ -204,7 +204,6 @@ static void count_hung(struct counting *counting, const struct shore_design *des
     line.where = head_name(arena, KIND_SHORE, head);
     line.counted =
         arena_printf(arena, "%s that hang from it: one strap each", number_of(arena, joists, "joist", "joists"));
-    line.spare = true;
     line.at = head->at;
     add_connector(counting, design->hung_by, joists, joists == 1 ? "strap" : "straps", line, NULL);
 }

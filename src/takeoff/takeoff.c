@@ -3,12 +3,33 @@
 
 #include <string.h>
 
+#include "sawbill/text.h"
+#include "sawbill/wide.h"
+
 static bool id_taken(const struct takeoff *takeoff, const char *id)
 {
     for (size_t i = 0; i < takeoff->count; i++)
         if (strcmp(takeoff->line[i].id, id) == 0)
             return true;
     return false;
+}
+
+static bool is_empty(const char *text)
+{
+    return !text || !*text;
+}
+
+static const char *code_of(const struct counting *counting, const struct takeoff_line *line)
+{
+    const struct catalog *catalog = counting->catalog;
+    if (!is_empty(line->cost_code))
+        return line->cost_code;
+    if (line->task && !is_empty(line->task->cost_code))
+        return line->task->cost_code;
+    for (size_t i = 0; i < catalog->price_count && line->item; i++)
+        if (!is_empty(catalog->prices[i].cost_code) && name_same(catalog->prices[i].item, line->item))
+            return catalog->prices[i].cost_code;
+    return "";
 }
 
 void line_add(struct counting *counting, struct takeoff_line line, const char *also)
@@ -21,6 +42,7 @@ void line_add(struct counting *counting, struct takeoff_line line, const char *a
     const char *base = line.id;
     for (int again = 2; id_taken(takeoff, line.id); again++)
         line.id = arena_printf(counting->arena, "%s (%d)", base, again);
+    line.cost_code = code_of(counting, &line);
     takeoff->line = arena_more(counting->arena, takeoff->line, takeoff->count, &takeoff->capacity, sizeof line);
     takeoff->line[takeoff->count++] = line;
 }
@@ -54,9 +76,18 @@ void line_add_fasteners(struct counting *counting, const char *code, int64_t cou
     line.count = decimal_of(count);
     line.what = arena_printf(counting->arena, "%s %s", fastener->kind ? fastener->kind : "fastener", fastener->code);
     line.item = fastener->item ? fastener->item : fastener->code;
-    line.spare = true;
+    line.loss = true;
+    line.pounds = fastener_pounds(fastener, line.count);
     line.cost_code = fastener->cost_code;
     line_add(counting, line, NULL);
+}
+
+decimal_t fastener_pounds(const struct fastener *fastener, decimal_t count)
+{
+    if (!fastener || fastener->count_per_lb <= 0)
+        return 0;
+    wide_t per_lb = (wide_t)(fastener->count_per_lb * (double)DECIMAL_ONE + 0.5);
+    return decimal_round((decimal_t)divide_round((wide_t)count * DECIMAL_ONE, per_lb), 2);
 }
 
 decimal_t decimal_of(int64_t count)
@@ -82,6 +113,15 @@ bool is_new_beam(const struct beam *beam)
 bool hangs_joists(const struct beam *beam)
 {
     return is_new_beam(beam) && beam->set.choice != SET_DROPPED;
+}
+
+const char *takeoff_loss(struct arena *arena, const struct job *job, const struct takeoff_line *line)
+{
+    if (line->is == LINE_LABOR || line->is == LINE_SUB)
+        return "";
+    if (line->is == LINE_PIECES)
+        return "in the cut plan";
+    return line->loss ? percent_text(arena, job->bid.fastener_loss.percent) : "none";
 }
 
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,

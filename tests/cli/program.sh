@@ -48,7 +48,7 @@ expect 0 'version' "$program" --version;                       holds out 'sawbil
 for job in parlor attic two-beams; do
     expect 0 "$job" "$program" bid "$job.ini";                 holds out "$job.xlsx" "$job"
     holds out 'professional' "$job: the caution"
-    for command in check compare cuts order field; do
+    for command in check compare cuts takeoff order field; do
         expect 0 "$command $job" "$program" "$command" "$job.ini"
         expect 0 "$command --json $job" "$program" "$command" --json "$job.ini"
         $python -c 'import json,sys; json.load(open(sys.argv[1]))' "$work/out" || fail "$command --json $job: not JSON"

@@ -1,4 +1,4 @@
-/* What is bought: packs, spare, price rows, pounds, sticks, suppliers. */
+/* What is bought: packs, loss, price rows, pounds, sticks, suppliers. */
 #include "made.h"
 
 static const struct order_line *line_of(const struct order *order, const char *id)
@@ -12,13 +12,13 @@ static const struct order_line *line_of(const struct order *order, const char *i
 }
 
 /* One item in packs of `pack`; the packs bought. */
-static double packs(struct arena *arena, double count, double spare, double pack)
+static double packs(struct arena *arena, double count, double loss, double pack)
 {
     struct made *made = made_new(arena);
-    made->job.bid.spare.percent = percent(spare);
+    made->job.bid.fastener_loss.percent = percent(loss);
     made_supplier(made, "yard", 0, 0);
     made_price(made, "thing", "each", pack, 1, "yard");
-    made_item(made, "thing/all", "thing", count)->spare = true;
+    made_item(made, "thing/all", "thing", count)->loss = true;
     return decimal_value(made_order(made)->line[0].packs);
 }
 
@@ -43,19 +43,19 @@ static void whole_packs(void **state)
     assert_true(packs(*state, 300, 33.3334, 1) == 401); /* 400.0002 */
 }
 
-/* Two lines of one item are one row; spare only where the takeoff says so. */
+/* Two lines of one item are one row; loss only where the takeoff says so. */
 static void lines_of_one_item_are_summed(void **state)
 {
     struct made *made = made_new(*state);
-    made->job.bid.spare.percent = percent(5);
+    made->job.bid.fastener_loss.percent = percent(5);
     made_supplier(made, "yard", 35, -1);
-    made_price(made, "H-210", "each", 1, 3.17, "yard")->what = "joist hanger";
+    made_price(made, "S-210", "each", 1, 3.17, "yard")->what = "deck screw";
     made_price(made, "tape", "roll", 1, 9, "yard");
     made_price(made, "PAPER-ROLL", "sq ft", 300, 58, "yard")->what = "paper roll"; /* its code in words */
     made_price(made, "SHIMS", "each", 12, 5, "yard");
-    made_item(made, "hangers/parlor/A", "H-210", 11)->spare = true;
+    made_item(made, "screws/parlor/A", "S-210", 11)->loss = true;
     made_item(made, "tape", "tape", 2);
-    made_item(made, "hangers/parlor/B", "h 210", 11)->spare = true; /* names fold */
+    made_item(made, "screws/parlor/B", "s 210", 11)->loss = true; /* names fold */
     made_item(made, "paper", "PAPER-ROLL", 400);
     made_item(made, "shims", "SHIMS", 7);
     struct order *order = made_order(made);
@@ -63,16 +63,16 @@ static void lines_of_one_item_are_summed(void **state)
     assert_string_equal(line_of(order, "order/PAPER-ROLL")->what, "paper roll");
     assert_string_equal(order_unit(*state, line_of(order, "order/PAPER-ROLL")), "pack of 300 sq ft");
     assert_string_equal(order_unit(*state, line_of(order, "order/SHIMS")), "pack of 12");
-    const struct order_line *line = line_of(order, "order/H-210");
+    const struct order_line *line = line_of(order, "order/S-210");
     assert_int_equal(line->net, number(22));
     assert_int_equal(line->packs, number(24));
     assert_money(line->total, 76.08); /* 24 x 3.17 */
     assert_string_equal(order_unit(*state, line), "each");
-    assert_string_equal(line->from, "hangers/parlor/A, hangers/parlor/B");
+    assert_string_equal(line->from, "screws/parlor/A, screws/parlor/B");
     assert_string_equal(line->counted, "11 + 11");
-    assert_string_equal(line->what, "joist hanger"); /* the catalog's word; else the takeoff's; else the code */
+    assert_string_equal(line->what, "deck screw"); /* the catalog's word; else the takeoff's; else the code */
     assert_string_equal(line_of(order, "order/tape")->what, "tape");
-    assert_int_equal(line_of(order, "order/tape")->spare, 0);
+    assert_int_equal(line_of(order, "order/tape")->loss, 0);
     assert_money(order->supplier[0].goods, 215.08); /* 76.08 + 2 x 9 + 2 x 58 + 5 */
     assert_money(order->supplier[0].delivery, 35);
 }
@@ -94,17 +94,17 @@ static void the_cheapest_row(void **state)
 }
 
 /* Nails counted by the piece, sold by the pound: 16d common nails run 49 to the pound (Federal Specification FF-N-105B,
- * from memory): 500 / 49 = 10.20408... -> 10.2041 lb up; three 5 lb boxes with 5 % spare (10.7143). */
+ * from memory): 500 / 49 = 10.20408... -> 10.2041 lb up; three 5 lb boxes with 5 % loss (10.7143). */
 static void nails_by_the_pound(void **state)
 {
     struct made *made = made_new(*state);
-    made->job.bid.spare.percent = percent(5);
+    made->job.bid.fastener_loss.percent = percent(5);
     made_supplier(made, "yard", 0, -1);
     made->fasteners[0] = (struct fastener){.code = "N16", .item = "NAIL-16D", .count_per_lb = 49};
     made->catalog.fastener_count = 1;
     made_price(made, "NAIL-16D", "lb", 5, 12.75, "yard");
-    made_item(made, "ply fasteners/B1", "NAIL-16D", 300)->spare = true;
-    made_item(made, "hanger nails", "NAIL-16D", 200)->spare = true;
+    made_item(made, "ply fasteners/B1", "NAIL-16D", 300)->loss = true;
+    made_item(made, "hanger nails", "NAIL-16D", 200)->loss = true;
     struct order *order = made_order(made);
     assert_int_equal(order->line[0].net, number(10.2041));
     assert_int_equal(order->line[0].packs, number(3));
@@ -114,6 +114,48 @@ static void nails_by_the_pound(void **state)
     assert_string_equal(order->line[0].counted, "300 + 200 pieces at 49 per lb = 10.2041 lb");
     made->lines[1].unit = "lb"; /* 200 lb of them straight: 6.1225 + 200 */
     assert_int_equal(made_order(made)->line[0].net, number(206.1225));
+}
+
+/* The same net beside what is bought: 500 pieces, 10.2041 lb.  Screws sold by the piece: 284 of them, 75 to the pound,
+ * 3.7867 lb; with 5 % 298.2, one box of 375.  Where no count per lb is known there are no pounds; a hanger has neither,
+ * and no loss. */
+static void pieces_and_pounds_of_fasteners(void **state)
+{
+    struct made *made = made_new(*state);
+    made->job.bid.fastener_loss.percent = percent(5);
+    made_supplier(made, "yard", 0, -1);
+    made->fasteners[0] = (struct fastener){.code = "N16", .item = "NAIL-16D", .count_per_lb = 49};
+    made->fasteners[1] = (struct fastener){.code = "D3", .item = "DECK-3", .count_per_lb = 75};
+    made->fasteners[2] = (struct fastener){.code = "LAG", .item = "LAG"};
+    made->catalog.fastener_count = 3;
+    made_price(made, "NAIL-16D", "lb", 5, 12.75, "yard");
+    made_price(made, "DECK-3", "each", 375, 33.5, "yard");
+    made_price(made, "LAG", "each", 1, 2.67, "yard");
+    made_price(made, "HANGER", "each", 1, 2.05, "yard");
+    made_item(made, "nails", "NAIL-16D", 500)->loss = true;
+    made_item(made, "screws", "DECK-3", 284)->loss = true;
+    made_item(made, "lags", "LAG", 20)->loss = true;
+    made_item(made, "hangers", "HANGER", 20);
+    struct order *order = made_order(made);
+    const struct order_line *line = line_of(order, "order/NAIL-16D");
+    assert_int_equal(line->pieces, number(500));
+    assert_int_equal(line->pounds, number(10.2041));
+    line = line_of(order, "order/DECK-3");
+    assert_int_equal(line->pieces, number(284));
+    assert_int_equal(line->pounds, number(3.7867));
+    assert_int_equal(line->packs, number(1));
+    line = line_of(order, "order/LAG");
+    assert_int_equal(line->pieces, number(20));
+    assert_int_equal(line->pounds, 0);
+    assert_int_equal(line->packs, number(21));
+    line = line_of(order, "order/HANGER");
+    assert_null(line->fastener);
+    assert_int_equal(line->pieces, 0);
+    assert_int_equal(line->packs, number(20));
+    made->lines[0].unit = "lb"; /* 500 lb at 49 */
+    line = line_of(made_order(made), "order/NAIL-16D");
+    assert_int_equal(line->pieces, number(24500));
+    assert_int_equal(line->pounds, number(500));
 }
 
 static void pounds_without_a_count(void **state)
@@ -131,13 +173,13 @@ static void pounds_without_a_count(void **state)
 static void no_price_names_item_and_need(void **state)
 {
     struct made *made = made_new(*state);
-    made_price(made, "H-210", "each", 1, 3, "yard")->length = LENGTH_FOOT; /* a stick is no counted thing */
-    made_item(made, "hangers/parlor/A", "H-210", 11)->at = (struct place){"parlor.ini", 20, 1, NULL};
+    made_price(made, "S-210", "each", 1, 3, "yard")->length = LENGTH_FOOT; /* a stick is no counted thing */
+    made_item(made, "screws/parlor/A", "S-210", 11)->at = (struct place){"parlor.ini", 20, 1, NULL};
     assert_int_equal(made_order(made)->count, 0);
     assert_int_equal(count_of(made, DIAG_P001), 1);
     assert_int_equal(made->diags.item[0].at.line, 20);
     assert_string_equal(made->diags.item[0].text,
-                        "no price for 'H-210', which 'hangers/parlor/A' needs: add a row to prices.csv");
+                        "no price for 'S-210', which 'screws/parlor/A' needs: add a row to prices.csv");
 }
 
 /* An item for rent and the same item bought, or with its own markup, do not mix. */
@@ -333,6 +375,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(lines_of_one_item_are_summed, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(the_cheapest_row, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nails_by_the_pound, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(pieces_and_pounds_of_fasteners, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(pounds_without_a_count, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_price_names_item_and_need, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(classes_and_own_markup_apart, support_setup, support_teardown),

@@ -19,7 +19,7 @@ static void add_chance_items(struct made *made, unsigned *seed)
         made_price(made, item, "each", 1 + chance(seed, 60), 0.01 + chance(seed, 20000) / 100.0,
                    SUPPLIERS[chance(seed, 3)]);
         struct takeoff_line *line = made_item(made, item, item, 0.25 + chance(seed, 800) / 4.0);
-        line->spare = chance(seed, 2);
+        line->loss = chance(seed, 2);
         line->class = chance(seed, 4) ? CLASS_MATERIALS : CLASS_RENTALS;
     }
 }
@@ -51,7 +51,7 @@ static struct made *chance_job(struct arena *arena, unsigned *seed)
                chance(seed, 2500) / 100.0);
     made->job.bid.tax = written_percent(made, chance(seed, 1200) / 100.0);
     made->job.bid.tax_mode.choice = 1 + (int)chance(seed, 3);
-    made->job.bid.spare.percent = percent(chance(seed, 15));
+    made->job.bid.fastener_loss.percent = percent(chance(seed, 15));
     made->job.bid.round_price_to.money = chance(seed, 2) ? dollars(10) : dollars(0.01);
     made_supplier(made, "yard", chance(seed, 80), -1);
     made_supplier(made, "store", chance(seed, 80), 8.25);
@@ -106,7 +106,7 @@ static void packs_hold_what_is_needed(void **state)
         const struct order *order = made_order(chance_job(*state, &seed));
         for (size_t j = 0; j < order->count; j++) {
             const struct order_line *line = &order->line[j];
-            double need = decimal_value(line->net) * (1 + percent_fraction(line->spare));
+            double need = decimal_value(line->net) * (1 + percent_fraction(line->loss));
             double bought = decimal_value(line->packs) * decimal_value(line->price->pack);
             assert_true(bought > need - 1e-6);
             assert_true(bought - decimal_value(line->price->pack) < need);

@@ -2,7 +2,7 @@
 
 usage: change.py each|kinds FOLDER REPRICE JOB WORKBOOK
 Each input of sheet Prices is raised by 1 % (percentages by one point), one at a time or kind by kind; then hours, work,
-a spare of the order; then all together.  LibreOffice, forced to recalculate, and report_reprice must agree to the cent on the price,
+a loss of the order; then all together.  LibreOffice, forced to recalculate, and report_reprice must agree to the cent on the price,
 the direct cost and the totals of every class.
 """
 import pathlib
@@ -33,8 +33,8 @@ def raised(cell, kind):
     """(value for the cell, value for reprice) of an input raised a little."""
     old = Decimal(repr(float(cell.value)))
     if "%" in cell.number_format:
-        # A point of spare may stay within the packs that are bought anyway.
-        new = old + (Decimal("19") if kind == "spare" else Decimal("0.01"))
+        # A point of loss may stay within the packs that are bought anyway.
+        new = old + (Decimal("19") if kind == "fastener loss" else Decimal("0.01"))
         return float(new), plain(new * 100) + " %"
     new = (old * Decimal("1.01")).quantize(Decimal("0.0001")) if old else Decimal("25")
     return float(new), plain(new)
@@ -83,15 +83,15 @@ def labor_changes(book):
     return changes
 
 
-def spare_change(book):
-    """The first line of the order without spare gets so much that more packs are needed; its item stands there once."""
+def loss_change(book):
+    """The first line of the order without loss gets so much that more packs are needed; its item stands there once."""
     sheet = book["Order"]
-    item, spare = column(sheet, "Item"), column(sheet, "Spare")
+    item, loss = column(sheet, "Item"), column(sheet, "Loss")
     items = [sheet.cell(row, item).value for row in range(FIRST_ROW, sheet.max_row + 1)]
     for row in range(FIRST_ROW, sheet.max_row + 1):
-        cell = sheet.cell(row, spare)
+        cell = sheet.cell(row, loss)
         if cell.data_type == "n" and cell.value == 0 and items.count(sheet.cell(row, item).value) == 1:
-            line = f"order spare\t{sheet.cell(row, item).value}\t\t\t\t\t1900 %"
+            line = f"order loss\t{sheet.cell(row, item).value}\t\t\t\t\t1900 %"
             return [Change("Order", cell.coordinate, 19.0, line)]
     return []
 
@@ -170,7 +170,7 @@ def main():
     changed.mkdir(parents=True, exist_ok=True)
     book = openpyxl.load_workbook(workbook)
     prices = price_changes(book)
-    others = labor_changes(book) + spare_change(book)
+    others = labor_changes(book) + loss_change(book)
     some = by_kind(prices) if how == "kinds" else [[change] for change in prices]
     scenarios = [[]] + some + [[change] for change in others] + [prices + others]
     books = []

@@ -2,7 +2,7 @@
  *
  * usage: report_reprice JOB        reads changes from standard input, a line each, tabs between the fields:
  *     KIND WHAT WHO LENGTH UNIT PACK VALUE       as the row on sheet Prices has them
- * and two kinds of other sheets: "hours each" and "work hours" (WHAT: the line's what), "order spare" (WHAT: item).
+ * and two kinds of other sheets: "hours each" and "work hours" (WHAT: the line's what), "order loss" (WHAT: item).
  * An empty line prints the totals with the changes so far, a line "amount<TAB>name" each, then undoes them.  Changes
  * are found in the job and the catalogs by their own names: nothing here knows how the workbook is made. */
 #include <stdio.h>
@@ -216,15 +216,15 @@ static int change_own_price(struct reprice *r, char **f)
     return found;
 }
 
-/* Spare of the bid: the order keeps it line by line. */
-static int change_spare(struct reprice *r, char **f)
+/* Loss of the bid: the order keeps it line by line. */
+static int change_loss(struct reprice *r, char **f)
 {
-    bool one = !strcmp(f[KIND], "order spare");
+    bool one = !strcmp(f[KIND], "order loss");
     int found = 0;
     for (size_t i = 0; i < r->run->order->count; i++) {
         struct order_line *line = &r->run->order->line[i];
-        if (one ? strcmp(line->item, f[WHAT]) == 0 : line->spare > 0) {
-            set(r, &line->spare, percent(f[VALUE]));
+        if (one ? strcmp(line->item, f[WHAT]) == 0 : line->loss > 0) {
+            set(r, &line->loss, percent(f[VALUE]));
             found++;
         }
     }
@@ -286,8 +286,8 @@ static void change(struct reprice *r, char **f)
                  {"delivery", change_supplier},
                  {"tax", change_bid},
                  {"rounding", change_bid},
-                 {"spare", change_spare},
-                 {"order spare", change_spare},
+                 {"fastener loss", change_loss},
+                 {"order loss", change_loss},
                  {"material", change_price},
                  {"cut charge", change_price},
                  {"shop stock", change_shop},

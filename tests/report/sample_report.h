@@ -94,10 +94,9 @@ static inline void sample_takeoff(struct sample *s)
     struct takeoff_line *line = sample_line(s, "ties/B1", "tie nails", LINE_ITEM, 127500);
     line->item = "NAIL-10D";
     line->unit = "lb";
-    line->spare = true;
+    line->loss = true;
     line = sample_line(s, "hangers/B1/A", "joist hanger", LINE_ITEM, 11 * DECIMAL_ONE);
     line->item = "HANGER-210";
-    line->spare = true;
     line = sample_line(s, "joists/B1", "hang joists", LINE_LABOR, 11 * DECIMAL_ONE);
     line->task = &s->task[0];
     line = sample_line(s, "protect", "protect the floor", LINE_LABOR, DECIMAL_ONE);
@@ -138,7 +137,7 @@ static inline void sample_bid(struct sample *s)
     bid->contingency = sample_percent(s, 50000);
     bid->profit = sample_percent(s, 95000);
     bid->overhead_on[CLASS_LABOR] = sample_percent(s, 180000);
-    bid->spare = sample_percent(s, 50000);
+    bid->fastener_loss = sample_percent(s, 50000);
     bid->round_price_to = (struct money_value){5 * MONEY_DOLLAR, &s->written};
     bid->draws.item = arena_array(s->arena, 2, sizeof *bid->draws.item);
     bid->draws.item[0] = (struct text_value){"33.3 % on signing", &s->written};

@@ -67,7 +67,7 @@ static void nails_of_the_table(void **state)
             print_error("%s with %.3f x %.1f\n", rows[i].id, rows[i].diameter, rows[i].length);
         assert_count(takeoff, rows[i].id, rows[i].count);
         assert_string_equal(line_of(takeoff, rows[i].id)->item, "BOX-16D");
-        assert_true(line_of(takeoff, rows[i].id)->spare);
+        assert_true(line_of(takeoff, rows[i].id)->loss);
     }
 }
 
@@ -319,9 +319,9 @@ static void fasteners_of_assemblies(void **state)
     const struct takeoff *takeoff = house_count(house);
     assert_count(takeoff, "assembly/ends/BOX-16D", 6);
     assert_string_equal(line_of(takeoff, "assembly/ends/BOX-16D")->unit, "each");
-    assert_true(line_of(takeoff, "assembly/ends/BOX-16D")->spare);
+    assert_true(line_of(takeoff, "assembly/ends/BOX-16D")->loss);
     assert_string_equal(line_of(takeoff, "assembly/ends/GYPSUM")->unit, "sq ft");
-    assert_false(line_of(takeoff, "assembly/ends/GYPSUM")->spare);
+    assert_false(line_of(takeoff, "assembly/ends/GYPSUM")->loss);
 }
 
 int main(void)

@@ -122,7 +122,7 @@ static void hangers_and_their_nails(void **state)
     assert_count(takeoff, "hangers/B2/end 2/nails in the carrier", 14);
     assert_count(takeoff, "hangers/B2/end 2/nails in the member", 8);
     assert_string_equal(line_of(takeoff, "hangers/north/A/nails in the carrier")->item, "BOX-10D");
-    assert_true(line_of(takeoff, "hangers/north/A/nails in the carrier")->spare);
+    assert_true(line_of(takeoff, "hangers/north/A/nails in the carrier")->loss);
 }
 
 /* 11 tied pairs: 11 straps, 7 nails at either side of the beam. */
@@ -350,14 +350,22 @@ static void the_jobs_own_lines(void **state)
 {
     struct house *house = house_new(*state);
     const struct entry *at = &house->written;
-    struct work work = {head_of("trim"), {"put the mantel back", at}, {"carpenter", at}, {35000, at}};
+    struct work work = {.head = head_of("trim"),
+                        .what = {"put the mantel back", at},
+                        .trade = {"carpenter", at},
+                        .hours = {35000, at},
+                        .cost_code = {"02-100", at}};
     struct buy buy[] = {{.head = head_of("permit"),
                          .what = {"building permit", at},
                          .price = {185 * MONEY_DOLLAR, at},
                          .class = {CLASS_FEES, at},
                          .own_markup = {0, at}},
                         {.head = head_of("board"), .item = {"GYPSUM", at}, .count = {64 * DECIMAL_ONE, at}}};
-    struct sub sub = {.head = head_of("floor"), .what = {"floor finisher", at}, .price = {780 * MONEY_DOLLAR, at}};
+    struct sub sub = {.head = head_of("floor"),
+                      .what = {"floor finisher", at},
+                      .price = {780 * MONEY_DOLLAR, at},
+                      .cost_code = {"09-600", at}};
+    house->price[0].cost_code = "09-250";
     house->job.works = &work;
     house->job.buys = buy;
     house->job.subs = &sub;
@@ -369,6 +377,8 @@ static void the_jobs_own_lines(void **state)
     assert_int_equal(line->count, 35000);
     assert_ptr_equal(line->trade, &house->trade[0]);
     assert_string_equal(line->counted, "3.5 hours of carpenter, as the job says");
+    assert_string_equal(line->cost_code, "02-100");
+    assert_string_equal(takeoff_loss(*state, &house->job, line), "");
     line = line_of(takeoff, "buy/permit");
     assert_int_equal(line->class, CLASS_FEES);
     assert_int_equal(line->price, 185 * MONEY_DOLLAR);
@@ -378,9 +388,31 @@ static void the_jobs_own_lines(void **state)
     assert_string_equal(line->unit, "sq ft");
     assert_int_equal(line->class, CLASS_MATERIALS);
     assert_false(line->has_own_markup);
+    assert_string_equal(line->cost_code, "09-250"); /* of its price row */
+    assert_string_equal(takeoff_loss(*state, &house->job, line), "none");
     line = line_of(takeoff, "sub/floor");
     assert_int_equal(line->is, LINE_SUB);
     assert_int_equal(line->class, CLASS_SUBS);
+    assert_string_equal(line->cost_code, "09-600");
+    assert_string_equal(line_of(takeoff, "buy/permit")->cost_code, "");
+}
+
+/* 110 nails at 64 to the pound: 1.72 lb; a count per lb that is not known gives no pounds.  A hanger has no loss. */
+static void pounds_and_loss(void **state)
+{
+    struct house *house = house_new(*state);
+    house->fastener[NAIL_10D].count_per_lb = 64;
+    house->job.bid.fastener_loss.percent = 75000;
+    const struct takeoff *takeoff = house_count(house);
+    const struct takeoff_line *nails = line_of(takeoff, "hangers/north/A/nails in the carrier");
+    assert_int_equal(nails->pounds, 17200);
+    assert_string_equal(takeoff_loss(*state, &house->job, nails), "7.5 %");
+    assert_int_equal(line_of(takeoff, "hangers/north/A/nails in the member")->pounds, 0);
+    const struct takeoff_line *hangers = line_of(takeoff, "hangers/north/A");
+    assert_false(hangers->loss);
+    assert_string_equal(takeoff_loss(*state, &house->job, hangers), "none");
+    assert_false(line_of(takeoff, "straps/north")->loss);
+    assert_string_equal(takeoff_loss(*state, &house->job, line_of(takeoff, "plies/B1")), "in the cut plan");
 }
 
 int main(void)
@@ -392,6 +424,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(posts_and_blocks, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plies_that_no_nail_crosses_are_stitched, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hangers_and_their_nails, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(pounds_and_loss, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(straps_and_their_nails, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hangers_match_ends_and_nails_match_holes, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(ply_fasteners_clear_the_hangers, support_setup, support_teardown),
