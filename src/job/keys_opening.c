@@ -97,8 +97,8 @@ static const struct key_row opening_rows[] = {
      .offset = offsetof(struct opening, service.incised)},
     {.key = "engineer",
      .type = TYPE_TEXT,
-     .help = "the engineer who answers for headers or trimmers of wood that has no values for such service, and his "
-             "sheet",
+     .help = "the engineer who answers for headers or trimmers of wood that has no values for such service, or for "
+             "trimmers of old joists and unlike new plies, and his sheet",
      .example = "sheet S2, R. Ames, PE",
      .offset = offsetof(struct opening, engineer)},
 };

@@ -71,6 +71,38 @@ static void show_failing(struct screen *screen, const struct outcome *outcome, c
     screen_table(screen, &table);
 }
 
+static bool is_tried(const struct outcome *outcome, const struct beam *beam, const struct member *member)
+{
+    for (size_t i = 0; i < outcome->candidate_count; i++)
+        if (outcome->candidate[i].beam == beam && outcome->candidate[i].member == member)
+            return true;
+    return false;
+}
+
+static bool is_of_its_material(const struct beam *beam, const struct member *member)
+{
+    for (size_t i = 0; i < beam->material.count; i++)
+        if (name_same(beam->material.item[i].text, member->material))
+            return true;
+    return beam->material.count == 0;
+}
+
+/* What the job's own limits keep out: nothing is missing without a word. */
+static void show_not_tried(struct screen *screen, const struct report *report, const struct beam *beam)
+{
+    struct buffer text = {.arena = screen->out.arena};
+    for (size_t i = 0; i < report->catalog->member_count; i++) {
+        const struct member *member = &report->catalog->members[i];
+        if (!(member->use & USE_BEAM) || !is_of_its_material(beam, member) || is_tried(report->outcome, beam, member))
+            continue;
+        bool deep = beam->most_depth.at && member->depth > beam->most_depth.length;
+        buffer_printf(&text, "%s%s (%s)", text.length ? ", " : "", member->code,
+                      deep ? "deeper than 'most depth'" : "not in so many plies");
+    }
+    if (text.length)
+        screen_printf(screen, WEIGHT_PLAIN, "not tried: %s", buffer_text(&text));
+}
+
 static bool has_candidate(const struct outcome *outcome, const struct beam *beam)
 {
     for (size_t i = 0; i < outcome->candidate_count; i++)
@@ -92,6 +124,7 @@ char *report_compare(struct arena *arena, const struct report *report, bool colo
         }
         show_passing(&screen, report->outcome, beam);
         show_failing(&screen, report->outcome, beam);
+        show_not_tried(&screen, report, beam);
     }
     screen_caution(&screen);
     return screen_text(&screen);

@@ -105,8 +105,12 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
     if (needs_hangers(bd->beam))
         basis_add(s, arena_printf(s->arena, "%s: V reduction: none, side-loaded (NDS 2018 3.4.3.1 not used)", name));
     decimal_t cr = bd->beam->repetitive_factor.decimal;
-    basis_add(s, arena_printf(s->arena, "%s: repetitive factor Cr %s; lateral buckling rated on the width of one ply",
-                              name, decimal_text(s->arena, cr > 0 ? cr : DECIMAL_ONE)));
+    bool more = bd->plies >= 3 && cr <= DECIMAL_ONE && bd->member && bd->member->wood == WOOD_SAWN;
+    basis_add(s, arena_printf(s->arena, "%s: repetitive factor Cr %s%s; lateral buckling rated on the width of one ply",
+                              name, decimal_text(s->arena, cr > 0 ? cr : DECIMAL_ONE),
+                              more ? " (1.15 for three plies and more, NDS 2018 4.3.9, is not used: bending would be "
+                                     "1/1.15 of what is shown)"
+                                   : ""));
     upset_say(s, bd);
     low_say(s, bd);
     specified_say(s, bd->beam, name);

@@ -255,6 +255,12 @@ static void check_uplift(struct sizing *s, const struct beam_design *bd, const s
 static void say_unchecked(struct sizing *s, const struct beam_design *bd, int end, const char *id)
 {
     enum end_kind kind = bd->beam->end_[end].kind;
+    if (kind == END_POCKET && bd->bearing[end] < 3 * LENGTH_INCH && !bd->beam->specified_by.at)
+        engineer(s, place_of(bd->beam->bearing[end].at, &bd->beam->head),
+                 arena_printf(s->arena,
+                              "%s bears %s in a pocket: enough on wood or steel; masonry and concrete want 3 in (IRC "
+                              "2021 R502.6)",
+                              id, length_tape(s->arena, bd->bearing[end])));
     if (kind == END_POCKET)
         unchecked_add(s, arena_printf(s->arena, "not checked: what the pocket at %s bears on", id));
     if (kind == END_PLATE)

@@ -1,4 +1,5 @@
-/* Two things that loads do not decide: a long floor that bounces, and treated wood that eats steel. */
+/* What loads do not decide: a long floor that bounces, rafters in level hangers, treated wood that eats steel, wood on
+ * concrete. */
 #include <string.h>
 
 #include "size.h"
@@ -18,6 +19,21 @@ static void say_bounce(struct sizing *s, const struct joist_design *jd)
                                       "deflection limits is often felt to bounce (common practice, no source)",
                                       head_name(s->arena, KIND_JOISTS, &jd->joists->head),
                                       length_tape(s->arena, jd->joists->run.length)));
+}
+
+/* A hanger that is listed for level joists does not seat a sloped one. */
+static void say_slope(struct sizing *s, const struct joist_design *jd)
+{
+    bool hung = false;
+    for (size_t i = 0; i < jd->count; i++)
+        hung = hung || jd->end[i].hanger;
+    if (hung && jd->joists->kind.choice == JOIST_RAFTER)
+        engineer(s, &jd->joists->head.at,
+                 arena_printf(s->arena,
+                              "%s hang on %s and slope: the hangers of hangers.csv are listed for level joists; take "
+                              "sloped ones, at the load that their maker lists",
+                              head_name(s->arena, KIND_JOISTS, &jd->joists->head),
+                              head_name(s->arena, KIND_BEAM, &jd->beam->head)));
 }
 
 static bool is_treated(struct sizing *s, const struct member *member)
@@ -68,11 +84,27 @@ static void say_nails(struct sizing *s, const char *name, const struct member *m
             s, arena_printf(s->arena, "not checked: the coating of nails and straps in the treated wood of %s", name));
 }
 
+/* IRC 2021 R317.1, from memory: posts on concrete. */
+static void say_on_concrete(struct sizing *s, const struct post_design *pd)
+{
+    const struct ref_value *on = &pd->post->stands_on;
+    bool footing = on->at && on->kind == KIND_FOOTING;
+    if (footing && pd->post->status.choice != NE_EXISTING && !is_treated(s, pd->member))
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: %s stands on concrete: treated wood, or a post base that holds it "
+                                      "up (IRC 2021 R317.1, from memory)",
+                                      head_name(s->arena, KIND_POST, &pd->post->head)));
+}
+
 void care_check(struct sizing *s)
 {
     const struct design *design = s->design;
-    for (size_t i = 0; i < design->joists_count; i++)
+    for (size_t i = 0; i < design->joists_count; i++) {
         say_bounce(s, &design->joists[i]);
+        say_slope(s, &design->joists[i]);
+    }
+    for (size_t i = 0; i < design->post_count; i++)
+        say_on_concrete(s, &design->posts[i]);
     for (size_t i = 0; i < design->beam_count; i++) {
         judge_beam(s, i);
         say_nails(s, head_name(s->arena, KIND_BEAM, &design->beams[i].beam->head), design->beams[i].member);

@@ -194,6 +194,8 @@ static void say_far_bearing(const struct cut *cut)
 static void say_basis(const struct cut *cut)
 {
     struct sizing *s = cut->s;
+    basis_add(s, "joists that are there: values of today's grading; grades stamped before 1991 went by other tests and "
+                 "tables (from memory), a stamp of that time is not today's");
     const struct joists *joists = cut->jd->joists;
     const struct limits *limit = &limits_of[cut->area->live_is.choice];
     const char *wood =

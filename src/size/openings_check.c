@@ -309,6 +309,45 @@ static void say_unchecked(struct sizing *s, const struct opening_design *od)
         unchecked_add(s, arena_printf(s->arena, "not checked: how the old headers and tails of %s hang", name));
 }
 
+static bool is_sawn(const struct member *member)
+{
+    return member->wood == WOOD_SAWN;
+}
+
+/* Dressed sizes that are meant to be the same differ by so much (common practice). */
+static const length_t depth_slack = LENGTH_INCH / 2;
+
+/* S005: an old joist is one of the plies.  Sawn and engineered wood shrink, creep and share loads each in its own way,
+ * and plies of other depth share by their stiffness, which is not reckoned here. */
+static void ask_mixed(struct sizing *s, const struct opening_design *od, int which)
+{
+    const struct opening *opening = od->opening;
+    length_t differs = od->trimmer->depth - od->side->depth;
+    bool other_depth = differs > depth_slack || differs < -depth_slack;
+    const char *name = trimmer_name(s, od, which);
+    if (!od->trimmers[which].on_joist || opening->trimmer_plies.count < 2)
+        return;
+    if (opening->engineer.at)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: how the old joist and the new plies of %s share its load, "
+                                      "by the engineer (%s)",
+                                      name, opening->engineer.text));
+    else if (!is_sawn(od->trimmer) || other_depth)
+        diag_add(s->diags, DIAG_S005,
+                 place_of(opening->trimmer.at ? opening->trimmer.at : opening->header.at, &opening->head),
+                 "%s joins a joist %s deep with plies of %s, %s deep: %s; take sawn plies as deep as the joist, or "
+                 "write 'engineer = NAME, SHEET'",
+                 name, length_tape(s->arena, od->side->depth), od->trimmer->code,
+                 length_tape(s->arena, od->trimmer->depth),
+                 is_sawn(od->trimmer) ? "plies of other depth do not share a load alike"
+                                      : "sawn and engineered plies are not mixed without an engineer");
+    else
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: the old joist in %s: it is rated as the new plies beside it, see "
+                                      "its species and grade",
+                                      name));
+}
+
 /* What an engineer must see. */
 static void ask_engineer(struct sizing *s, const struct opening_design *od)
 {
@@ -327,6 +366,8 @@ static void ask_engineer(struct sizing *s, const struct opening_design *od)
         engineer(
             s, at,
             arena_printf(s->arena, "%s stops joists that tie the roof: what holds those rafters is not checked", name));
+    for (int which = 0; which < 2; which++)
+        ask_mixed(s, od, which);
     for (size_t i = 0; i < s->job->shore_count; i++)
         for (size_t k = 0; k < s->job->shores[i].holds.count; k++) {
             const struct shore *shore = &s->job->shores[i];

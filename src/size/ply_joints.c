@@ -281,6 +281,11 @@ static struct check hung_check(struct sizing *s, const struct fastening *f, cons
                              joint, number_text(s->arena, share, 0), number_text(s->arena, line, 0),
                              f->bd->beam->more_at_hung.count);
             check.note = strength_note(s, f, &strength, load);
+            if (!ratio_holds(check.ratio))
+                check.note = arena_printf(s->arena,
+                                          "%s; more of them ('more at hung beams'), or structural screws or "
+                                          "bolts",
+                                          check.note);
             check_worse(&worst, check);
         }
     return worst;

@@ -207,6 +207,28 @@ static void compare_prices_what_holds_and_says_why_the_rest_fails(void **state)
     assert_says(line_with(arena, text, "2 - LVL-9.5"), "+$123.45");
     assert_says(line_with(arena, text, "2 - DFL2-2X10"), "bending 1.44");
     assert_says(text, "the job names its member");
+    assert_silent(text, "not tried");
+}
+
+/* Beams of a depth or a number of plies that the job does not allow, and no studs. */
+static void compare_names_what_it_does_not_try(void **state)
+{
+    struct arena *arena = *state;
+    struct built *b = built_report(arena);
+    static struct member members[] = {
+        {.code = "DEEP", .material = "LVL", .use = USE_BEAM, .depth = 12 * LENGTH_INCH},
+        {.code = "LOW", .material = "LVL", .use = USE_BEAM, .depth = 7 * LENGTH_INCH},
+        {.code = "STUD", .material = "LVL", .use = USE_STUD, .depth = 12 * LENGTH_INCH},
+    };
+    b->catalog.members = members;
+    b->catalog.member_count = 3;
+    for (size_t i = 0; i < b->job.beam_count; i++) {
+        static const struct entry written;
+        b->job.beams[i].most_depth = (struct length_value){10 * LENGTH_INCH, &written};
+    }
+    const char *text = report_compare(arena, &b->report, false, 100);
+    assert_says(text, "not tried: DEEP (deeper than 'most depth'), LOW (not in so many plies)");
+    assert_silent(text, "STUD");
 }
 
 static void cuts_group_like_sticks(void **state)
@@ -298,6 +320,7 @@ int main(void)
         TEST(engineers_member_never_passes),
         TEST(check_shows_path_and_worst_combination),
         TEST(compare_prices_what_holds_and_says_why_the_rest_fails),
+        TEST(compare_names_what_it_does_not_try),
         TEST(cuts_group_like_sticks),
         TEST(order_goes_by_supplier),
         TEST(tables_align_by_code_points_and_wrap),

@@ -101,9 +101,78 @@ static void a_treated_post(void **state)
                            "the coating of nails and straps in the treated wood of post P1"));
 }
 
+static bool says_engineer(const struct made *made, const char *part)
+{
+    for (size_t i = 0; i < made->diags.count; i++)
+        if (made->diags.item[i].code == DIAG_S004 && strstr(made->diags.item[i].text, part))
+            return true;
+    return false;
+}
+
+/* Rafters slope, and the hangers that are listed do not. */
+static void rafters_in_level_hangers(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_size(&made);
+    assert_false(says_engineer(&made, "listed for level joists"));
+    made_set(&made, "joists", "north", "kind", "rafter");
+    made_size(&made);
+    assert_true(says_engineer(&made, "joists north hang on beam B1 and slope"));
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "kind", "rafter");
+    made_set(&made, "beam", "B1", "set", "dropped"); /* they lie on it */
+    made_size(&made);
+    assert_false(says_engineer(&made, "listed for level joists"));
+}
+
+/* A post on a footing is on concrete; on a block it is not. */
+static void wood_on_concrete(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "post", "P2", "stands on", "block K1");
+    made_add(&made, "[block K1]\ndepth = 9-1/4 in\nstands on = footing F1\n");
+    made_size(&made);
+    const char *const *list = made.design->unchecked;
+    assert_true(made_lists(list, made.design->unchecked_count, "not checked: post P1 stands on concrete"));
+    assert_false(made_lists(list, made.design->unchecked_count, "not checked: post P2 stands on concrete"));
+}
+
+/* IRC 2021 R502.6: 1-1/2 in on wood or metal, 3 in on masonry and concrete; which of them a pocket is, is not known. */
+static void short_pocket(void **state)
+{
+    static const char *const lengths[] = {"2-15/16 in", "3 in"};
+    for (int i = 0; i < 2; i++) {
+        struct made made;
+        made_start(&made, *state);
+        made_set(&made, "beam", "B1", "end 2", "pocket");
+        made_set(&made, "beam", "B1", "wall at end 2", NULL);
+        made_set(&made, "beam", "B1", "bearing 2", lengths[i]);
+        made_size(&made);
+        assert_int_equal(says_engineer(&made, "masonry and concrete want 3 in"), i == 0);
+    }
+}
+
+/* Said, never used unasked. */
+static void repetitive_factor(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_size(&made);
+    assert_true(made_lists(made.design->basis, made.design->basis_count, "Cr 1 (1.15 for three plies and more"));
+    made_set(&made, "beam", "B1", "repetitive factor", "1.15");
+    made_size(&made);
+    assert_true(made_lists(made.design->basis, made.design->basis_count, "Cr 1.15; lateral"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(rafters_in_level_hangers, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(wood_on_concrete, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(short_pocket, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(repetitive_factor, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_long_floor, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_treated_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hung_on_treated_wood, support_setup, support_teardown),

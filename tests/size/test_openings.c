@@ -276,6 +276,37 @@ static void wet_composite_header(void **state)
     }
 }
 
+/* The joist at 24 in is a ply of trimmer 1: sawn beside LVL, or 9-1/4 in beside 11-1/4 in, is an engineer's; where no
+ * joist stands both plies are new.  The refusal is common practice, no source. */
+static void mixed_plies(void **state)
+{
+    static const struct {
+        const char *trimmer, *from, *to;
+        bool asks;
+    } cases[] = {{"LVL-9.25", "24-3/4 in", "71-1/4 in", true},
+                 {"DFL2-2X12", "24-3/4 in", "71-1/4 in", true},
+                 {"DFL2-2X10", "24-3/4 in", "71-1/4 in", false},
+                 {"LVL-9.25", "29 in", "67 in", false}};
+    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++)
+        for (int named = 0; named < 2; named++) {
+            struct made made;
+            with_stair(&made, *state);
+            made_set(&made, "opening", "stair", "from", cases[i].from);
+            made_set(&made, "opening", "stair", "to", cases[i].to);
+            made_set(&made, "opening", "stair", "trimmer", cases[i].trimmer);
+            if (named)
+                made_set(&made, "opening", "stair", "engineer", "R. Ames, PE, sheet S2");
+            made_size(&made);
+            assert_int_equal(says(&made, DIAG_S005, "trimmer 1 of opening stair joins a joist 9-1/4\" deep"),
+                             cases[i].asks && !named);
+        }
+    struct made made;
+    with_stair(&made, *state);
+    made_size(&made);
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
+                           "not checked: the old joist in trimmer 2 of opening stair"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -288,6 +319,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(dropped_and_existing, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_under_the_trimmer, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wet_and_incised, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(mixed_plies, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wet_composite_header, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(faults, support_setup, support_teardown),
     };
