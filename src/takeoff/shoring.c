@@ -109,11 +109,11 @@ static void add_studs(struct counting *counting, const struct wall_of *wall, len
 static length_t slant(length_t run, length_t rise)
 {
     const length_t step = LENGTH_INCH / 16;
-    wide_t a = (run + step - 1) / step, b = (rise + step - 1) / step, square = a * a + b * b;
-    wide_t low = a > b ? a : b, high = a + b;
+    wide_t square = (wide_t)run * run + (wide_t)rise * rise;
+    wide_t low = (run > rise ? run : rise) / step, high = (run + rise) / step + 1;
     while (low < high) {
         wide_t middle = (low + high) / 2;
-        if (middle * middle < square)
+        if (middle * step * middle * step < square)
             low = middle + 1;
         else
             high = middle;

@@ -40,6 +40,9 @@ struct random_beam {
     int carrier[2], at_in[2]; /* of an end that hangs: on which beam and where, from that one's end 1; -1: none */
     int end[2];               /* what else it ends on: 0 post across, 1 post in line, 2 pocket, 3 wall plate */
     const char *set;
+    const char *fastener; /* between the plies */
+    int rows, apart_in, stagger_in;
+    bool each_face;
     int inner; /* supports between its ends */
     struct {
         int at_in;
@@ -62,7 +65,8 @@ struct random_job {
         double psf;
     } wall[WALLS];
     int walls;
-    bool opening, lands, continuous, on_post, spare_post;
+    bool opening, lands, continuous, lapped, on_post, spare_post;
+    int stud_spacing, brace_rows, below; /* of the shore; below: 0 a slab, 1 a second shore, 2 a crib */
     int family, opening_from, opening_wide, lands_at;
     double lands_sqft;
 };
@@ -84,6 +88,18 @@ static inline int family_count(int family)
     while (count < 6 && families[family][count])
         count++;
     return count;
+}
+
+static inline void random_fastening(struct random_beam *beam, uint64_t *seed)
+{
+    static const char *const fasteners[] = {"NAIL-16D-COMMON", "NAIL-16D-COMMON", "NAIL-10D-COMMON", "SCREW-STRUCT-5",
+                                            "BOLT-500-600"};
+    static const int aparts[] = {6, 8, 12, 12, 16, 24};
+    beam->fastener = fasteners[random_of(seed, 5)];
+    beam->rows = 1 + random_of(seed, 3);
+    beam->apart_in = aparts[random_of(seed, 6)];
+    beam->stagger_in = random_yes(seed, 0.5) ? beam->apart_in / 2 : 0;
+    beam->each_face = random_yes(seed, 0.6);
 }
 
 /* Not nearer than 40 in to each other and to the ends. */
@@ -127,6 +143,7 @@ static inline void random_beams(struct random_job *job, uint64_t *seed)
         beam->depth = random_of(seed, family_count(job->family) - 1);
         for (int end = 0; end < 2; end++)
             beam->end[end] = random_of(seed, 4);
+        random_fastening(beam, seed);
         random_inner(beam, seed);
         if (i > 0)
             random_hang(job, seed, i);
@@ -201,7 +218,11 @@ static inline struct random_job random_job(uint64_t *seed)
     job.opening_from = 34 + random_of(seed, 6);
     job.opening_wide = 26 + random_of(seed, 10);
     job.continuous = !job.opening && job.field[1].is && !strcmp(job.beam[0].set, "dropped") && random_yes(seed, 0.5);
+    job.lapped = !job.continuous && random_yes(seed, 0.4);
     job.on_post = random_yes(seed, 0.4);
+    job.stud_spacing = 12 + 4 * random_of(seed, 4);
+    job.brace_rows = random_of(seed, 3);
+    job.below = random_of(seed, 3);
     return job;
 }
 
@@ -221,7 +242,9 @@ static inline void write_field(struct buffer *out, const struct random_job *job,
                   "spacing = %d in\nfirst joist = %d in\nrun = %d in\nover the wall = %s\nties the roof = no\n"
                   "area = area floor\n",
                   names[i], field->spacing, field->first, field->run_in,
-                  job->continuous && i < 2 ? "continuous" : "butted");
+                  i < 2 && job->continuous ? "continuous"
+                  : i < 2 && job->lapped   ? "lapped"
+                                           : "butted");
 }
 
 static inline void write_end(struct buffer *out, const struct random_job *job, int i, int end)
@@ -297,8 +320,11 @@ static inline void write_beam(struct buffer *out, const struct random_job *job, 
     write_above(out, job, i);
     if (!strcmp(beam->set, "upset"))
         buffer_add(out, "above joists by = 1 in\nkickers every = 4 ft\nkickers of = SPF2-2X4\n");
-    buffer_printf(out, "member = %s\nplies = %d\nply fasteners = NAIL-16D-COMMON\neach face = yes\n",
-                  families[job->family][beam->depth], beam->plies);
+    buffer_printf(
+        out,
+        "member = %s\nplies = %d\nply fasteners = %s\nrows = %d\nspacing = %d in\nstagger = %d in\neach face = %s\n",
+        families[job->family][beam->depth], beam->plies, beam->fastener, beam->rows, beam->apart_in, beam->stagger_in,
+        beam->each_face ? "yes" : "no");
     write_posts(out, job, i);
 }
 
@@ -328,28 +354,44 @@ static inline void write_below(struct buffer *out, const struct random_job *job)
                         "stands on = footing Z1\n[footing Z1]\nstatus = existing\nsize = 24 in\nthickness = 12 in\n"
                         "soil = 1500 psf\n");
     buffer_add(out, "[footing F1]\nstatus = existing\nsize = 36 in\nthickness = 16 in\nsoil = 2000 psf\n"
-                    "[wall W1]\nstatus = comes out\nunder = beam B1\nlength = 8 ft\nheight = 8 ft\nbracing = no\n"
-                    "[shore S1]\nholds = joists north\nset back = 2 ft\nstuds = SPF-STUD-2X4\nspacing = 16 in\n"
-                    "height = 94-1/2 in\nbrace rows = 1\nstands on = slab\ndays = 5\n"
-                    "[bid]\nmethod = add\ntax = 0 %\noverhead = 10 %\ncontingency = 5 %\nprofit = 10 %\n");
+                    "[wall W1]\nstatus = comes out\nunder = beam B1\nlength = 8 ft\nheight = 8 ft\nbracing = no\n");
+    buffer_printf(
+        out,
+        "[shore S1]\nholds = joists north\nset back = 2 ft\nstuds = SPF-STUD-2X4\nplates = SPF2-2X4\nspacing = %d in\n"
+        "height = 94-1/2 in\nbrace rows = %d\nstands on = floor\ndays = 5\nbelow = %s\n",
+        job->stud_spacing, job->brace_rows, job->below ? "joists parallel" : "slab");
+    if (job->below)
+        buffer_printf(out, "held below = %s\nheight below = 88 in\n%s", job->below == 1 ? "shore" : "crib",
+                      job->below == 2 ? "crib timber = DFL1-4X6\n" : "");
+    buffer_add(out, "[bid]\nmethod = add\ntax = 0 %\noverhead = 10 %\ncontingency = 5 %\nprofit = 10 %\n");
+}
+
+static inline bool has_roof_area(const struct random_job *job)
+{
+    bool has = job->lands;
+    for (int i = 0; i < job->loads; i++)
+        has |= job->load[i].is == LOAD_OF_AREA;
+    return has;
 }
 
 static inline void write_roof(struct arena *arena, struct buffer *out, const struct random_job *job)
 {
-    buffer_printf(out,
-                  "[area roof]\ndead = %s psf\nlive = %s psf\nlive is = roof\nsnow = %s psf\nsnow is = %s\n"
-                  "snow level = %s\nnet uplift = %s psf\n[roof]\nframe = none above\nbraces = none\n"
-                  "snow drifts = no\n",
-                  figure(arena, job->roof.dead), figure(arena, job->roof.live), figure(arena, job->roof.snow),
-                  job->snow_is, job->snow_level, figure(arena, job->uplift));
+    buffer_add(out, "[roof]\nframe = none above\nbraces = none\nsnow drifts = no\n");
     if (job->pitch)
         buffer_printf(out, "pitch = %d/12\n", job->pitch);
-    if (strcmp(job->snow_is, "on the ground") != 0)
+    if (!has_roof_area(job))
         return;
-    buffer_printf(out, "exposure factor = %s\nthermal factor = %s\n", figure(arena, job->exposure),
-                  figure(arena, job->thermal));
-    if (strcmp(job->snow_level, "strength") != 0)
-        buffer_printf(out, "importance factor = %s\n", figure(arena, job->importance));
+    if (!strcmp(job->snow_is, "on the ground")) {
+        buffer_printf(out, "exposure factor = %s\nthermal factor = %s\n", figure(arena, job->exposure),
+                      figure(arena, job->thermal));
+        if (strcmp(job->snow_level, "strength") != 0)
+            buffer_printf(out, "importance factor = %s\n", figure(arena, job->importance));
+    }
+    buffer_printf(out,
+                  "[area roof]\ndead = %s psf\nlive = %s psf\nlive is = roof\nsnow = %s psf\nsnow is = %s\n"
+                  "snow level = %s\nnet uplift = %s psf\n",
+                  figure(arena, job->roof.dead), figure(arena, job->roof.live), figure(arena, job->roof.snow),
+                  job->snow_is, job->snow_level, figure(arena, job->uplift));
 }
 
 static inline const char *random_text(struct arena *arena, const struct random_job *job)

@@ -255,8 +255,8 @@ static void no_pattern_counts_nothing_and_says_so(void **state)
 }
 
 /* S1, 200 in long, 93 in high: 14 studs of 93 - 2 x 1-1/2 = 90; half of 200 is 100, the stud before it
- * stands at 96: plates and brace row break there, 96 and 104 in; ceil(200 / 96) = 3 diagonals over 66-2/3, taken as
- * 66-11/16, and up 93: 66.6875^2 + 93^2 = 13,096.2, between 114-7/16 (13,095.9) and 114-1/2 (13,110.3). */
+ * stands at 96: plates and brace row break there, 96 and 104 in; ceil(200 / 96) = 3 diagonals over 66-2/3 and up 93:
+ * 66.667^2 + 93^2 = 13,093.4, between 114-3/8 (13,081.6) and 114-7/16 (13,095.9). */
 static void shore_lumber(void **state)
 {
     const struct takeoff *takeoff = house_count(house_new(*state));
@@ -265,7 +265,7 @@ static void shore_lumber(void **state)
     assert_pieces(takeoff, "shores/S1/plates, last", 2, 104, "SPF2-2X4");
     assert_pieces(takeoff, "shores/S1/brace rows", 1, 96, "SPF2-2X4");
     assert_pieces(takeoff, "shores/S1/brace rows, last", 1, 104, "SPF2-2X4");
-    assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.5, "SPF2-2X4");
+    assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.4375, "SPF2-2X4");
 }
 
 /* Plates of another member, 3 in thick: 93 - 2 x 3 = 87 for the studs, which keep their own wood. */
@@ -280,7 +280,7 @@ static void plates_of_other_wood(void **state)
     assert_pieces(takeoff, "shores/S1/studs", 14, 87, "SPF2-2X4");
     assert_pieces(takeoff, "shores/S1/plates", 2, 96, "DFL2-2X10");
     assert_pieces(takeoff, "shores/S1/brace rows", 1, 96, "DFL2-2X10");
-    assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.5, "DFL2-2X10");
+    assert_pieces(takeoff, "shores/S1/diagonals", 3, 114.4375, "DFL2-2X10");
 }
 
 /* 12 ft go in one piece; a sixteenth more breaks over the stud before the half of 72-1/32 in, at 64: 80-1/16 is left.
