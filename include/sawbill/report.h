@@ -110,6 +110,7 @@ char *report_json(struct arena *arena, const struct report *report);
  *              shore_cuts  shore, what, member, count, cut_, how
  *              joists      number ("A1"), side, place_ (its middle), size, cut_ (null: an opening cuts it off),
  *                          off_line_ (+ above the line), lift_lb, hanger, nails (into the beam + into the joist), seat_
+ *              in_the_way  place_, what, width_, meanwhile, then
  *              plies       ply, length_, crown, stick, ends
  *              pieces      what, where, member, count, cut_, how
  *              marks       face, row ("row 1", "hangers"), from_, every_ (null: uneven), count, marks_ (lists: every

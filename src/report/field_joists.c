@@ -152,6 +152,49 @@ static void say_hangers(struct field_beam *of, struct field_part *part)
     }
 }
 
+static const struct field_column WAY[] = {
+    {"Middle at", "place", FIELD_LENGTH, 3, false}, {"What", "what", FIELD_TEXT, 5, true},
+    {"Thick", "width", FIELD_LENGTH, 3, false},     {"Meanwhile", "meanwhile", FIELD_TEXT, 6, true},
+    {"Then", "then", FIELD_TEXT, 7, true},
+};
+
+static void add_obstruction(struct field_beam *of, struct field_table *table, const struct obstruction *it)
+{
+    struct arena *arena = of->arena;
+    struct field_cell *row = field_row(arena, table);
+    row[0] = field_length(arena, it->at.length);
+    row[1] = field_text(it->what.choice ? choice_name("obstruction", "what", it->what.choice) : "not said");
+    row[2] = field_length(arena, it->width.length);
+    row[3] = field_text(it->held_by.at               ? arena_printf(arena, "held by shore %s", it->held_by.id)
+                        : it->own_prop.choice == YES ? "a prop of its own"
+                                                     : "not held");
+    row[4] = field_text(it->then.choice ? choice_name("obstruction", "then", it->then.choice) : "not said");
+    if (it->then.choice == THEN_LANDS && it->seat.at)
+        row[4] = field_text(arena_printf(arena, "%s, seat %s", row[4].text, length_tape(arena, it->seat.length)));
+}
+
+/* What stands where the beam goes: propped before it is cut. */
+static void add_way(struct field_beam *of, struct field_part *part)
+{
+    struct arena *arena = of->arena;
+    const struct job *job = of->job;
+    struct field_table *table = field_table_add(arena, part, "in_the_way", "In the way of the beam: prop, then cut",
+                                                WAY, sizeof WAY / sizeof *WAY);
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        if (job->obstructions[i].on.at && &job->beams[job->obstructions[i].on.index] == of->beam->beam)
+            add_obstruction(of, table, &job->obstructions[i]);
+    const struct roof *roof = &job->roof;
+    bool here = roof->braces_on.at && &job->beams[roof->braces_on.index] == of->beam->beam;
+    for (size_t i = 0; here && i < roof->braces.count; i++) {
+        struct field_cell *row = field_row(arena, table);
+        row[0] = field_length(arena, roof->braces.item[i].at);
+        row[1] = field_text("roof brace");
+        row[2] = field_text("measure it");
+        row[3] = field_text("a prop of its own");
+        row[4] = field_text("lands on the beam");
+    }
+}
+
 static bool any_seat(const struct field_beam *of)
 {
     for (int side = 0; side < 2; side++)
@@ -160,13 +203,8 @@ static bool any_seat(const struct field_beam *of)
     return false;
 }
 
-void field_joists(struct field_beam *of)
+static void add_joists(struct field_beam *of, struct field_part *part)
 {
-    struct field_part *part = field_part_add(of->arena, of->sheet, "joists", "Joists: where and how they are cut");
-    if (!field_hangs_joists(of->beam->beam)) {
-        field_add(of->arena, part, FIELD_SAY, "The beam is dropped: joists stay whole and lie on it. None is cut.");
-        return;
-    }
     for (int side = 0; side < 2; side++) {
         const struct cut_side *cut = field_cut_side(of, side);
         if (cut)
@@ -185,6 +223,16 @@ void field_joists(struct field_beam *of)
     if (table->rows == 0)
         field_add(of->arena, part, FIELD_SAY, "No joist is cut for this beam.");
     say_hangers(of, part);
+}
+
+void field_joists(struct field_beam *of)
+{
+    struct field_part *part = field_part_add(of->arena, of->sheet, "joists", "Joists: where and how they are cut");
+    if (field_hangs_joists(of->beam->beam))
+        add_joists(of, part);
+    else
+        field_add(of->arena, part, FIELD_SAY, "The beam is dropped: joists stay whole and lie on it. None is cut.");
+    add_way(of, part);
 }
 
 /* Hangers that one face may be ahead of the other: common practice, no source (it is what the check of the half-hung

@@ -137,6 +137,12 @@ static bool is_here(const struct field_beam *of, const struct takeoff_line *line
     static const char across[] = "across ";
     if (strncmp(line->where, across, sizeof across - 1) == 0)
         return strcmp(line->where + sizeof across - 1, of->name) == 0;
+    for (size_t i = 0; i < of->design->opening_count; i++) {
+        const struct opening_design *opening = &of->design->openings[i];
+        const char *name = head_name(of->arena, KIND_OPENING, &opening->opening->head);
+        if (opening->side && opening->side->beam == of->beam->beam && begins(line->where, name))
+            return true;
+    }
     for (size_t i = 0; i < of->design->shore_count; i++) {
         const struct shore_design *shore = &of->design->shores[i];
         if (field_has_shore(of, shore) && begins(line->where, head_name(of->arena, KIND_SHORE, &shore->shore->head)))

@@ -62,11 +62,11 @@ static const struct look_row LOOKS[] = {
     {.look = LOOK_SIGN, .ink = INK, .edge = EDGE_BOTTOM},
     {.look = LOOK_CREW_BEAM, .ink = BLACK, .bold = true, .size = 16, .wrap = true},
     {.look = LOOK_CREW_PART, .ink = BLACK, .fill = SHADE, .bold = true, .size = 12, .edge = EDGE_RULE},
-    {.look = LOOK_CREW_SAY, .ink = BLACK, .wrap = true},
+    {.look = LOOK_CREW_SAY, .ink = BLACK, .size = 10, .wrap = true},
     {.look = LOOK_CREW_STOP, .ink = BLACK, .bold = true, .wrap = true, .edge = EDGE_BOX},
     {.look = LOOK_CREW_TITLE, .ink = BLACK, .bold = true},
-    {.look = LOOK_CREW_HEAD, .ink = BLACK, .bold = true, .wrap = true, .edge = EDGE_BOX},
-    {.look = LOOK_CREW_CELL, .ink = BLACK, .wrap = true, .edge = EDGE_BOX},
+    {.look = LOOK_CREW_HEAD, .ink = BLACK, .size = 10, .bold = true, .wrap = true, .edge = EDGE_BOX},
+    {.look = LOOK_CREW_CELL, .ink = BLACK, .size = 10, .wrap = true, .edge = EDGE_BOX},
 };
 
 static lxw_color_t color_of(enum edge edge)

@@ -166,6 +166,45 @@ static void hang_order_stays_level(void **state)
     assert_int_equal(done[1], 8);
 }
 
+/* An old rafter tail at 4 ft, a stair between 3 ft and 5 ft 6 in that begins 2 ft from the beam's middle line. */
+static const char in_the_way[] =
+    "[obstruction tail]\nwhat = rafter tail\non = beam parlor\nat = 4 ft\nthen = lands on the beam\ncarries = 10 sq "
+    "ft\narea = area bedroom\nseat = 3-1/2 in\nown prop = yes\n"
+    "[opening stair]\njoists = joists hall\nfrom = 3 ft\nto = 5 ft 6 in\nnear = 2 ft\nfar = 6 ft\n"
+    "header = DFL2-2X10\n";
+
+static void shows_what_is_in_the_way(void **state)
+{
+    struct report report = report_of(
+        run_text(*state, "parlor.ini", arena_printf(*state, "%s%s", read_sample(*state, "parlor.ini"), in_the_way)));
+    struct field field = field_of(*state, &report);
+    const struct field_part *part = part_of_beam(&field, "beam parlor", "joists");
+    const struct field_table *way = table_of(part, "in_the_way"), *joists = table_of(part, "joists");
+    assert_int_equal(way->rows, 1);
+    assert_near(way->row[0][0].number, 48, 1e-9);
+    assert_string_equal(way->row[0][1].text, "rafter tail");
+    assert_string_equal(way->row[0][3].text, "a prop of its own");
+    /* face B stands at 8-1/2, 24-1/2, 40-1/2, 56-1/2 in ..: those at 40-1/2 and 56-1/2 stop at the stair */
+    size_t cut_off = 0, trimmers = 0;
+    for (size_t i = 0; i < joists->rows; i++) {
+        const struct field_cell *row = joists->row[i];
+        bool here = row[2].number > 36 && row[2].number < 66 && !strcmp(row[1].text, "B");
+        if (!strcmp(row[4].text, "to opening stair")) {
+            cut_off++;
+            assert_true(here);
+            assert_true(isnan(row[4].number));
+        }
+        trimmers += strstr(row[0].text, "stair T") != NULL;
+    }
+    assert_int_equal(cut_off, 2);
+    assert_int_equal(trimmers, 2);
+    bool headers = false;
+    const struct field_table *pieces = table_of(part_of_beam(&field, "beam parlor", "posts"), "pieces");
+    for (size_t i = 0; i < pieces->rows; i++)
+        headers |= !strcmp(pieces->row[i][1].text, "opening stair");
+    assert_true(headers);
+}
+
 static struct page *field_page(struct arena *arena, const struct report *report)
 {
     struct book *book = workbook_book(arena, report);
@@ -184,7 +223,7 @@ static void sheet_has_no_money_and_no_formula(void **state)
         const struct page *page = field_page(*state, &report);
         assert_int_equal(page->count, 0);
         assert_true(page->span_count > 300);
-        assert_non_null(strstr(page->span[1].text, "INTERNAL"));
+        assert_non_null(strstr(page->span[0].text, "INTERNAL"));
         for (size_t k = 0; k < page->span_count; k++)
             assert_null(strchr(page->span[k].text, '$'));
         assert_null(strchr(report_field(*state, &report, false, 100), '$'));
@@ -284,6 +323,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(sag_as_worked_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(json_has_marks_and_cut_lines, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hang_order_stays_level, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(shows_what_is_in_the_way, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sheet_has_no_money_and_no_formula, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(user_text_stays_text, support_setup, packages_teardown),
         cmocka_unit_test_setup_teardown(same_bytes_twice, support_setup, support_teardown),

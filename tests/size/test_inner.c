@@ -367,6 +367,25 @@ static void one_span_has_none(void **state)
     assert_non_null(made_find(&made, beam, "bending"));
 }
 
+/* Same source, both spans loaded: sag wl4/185EI at 0.4215 l from an outer end (w x (l3 - 3 l x2 + 2 x3) / 48EI there
+ * is 0.005416 wl4/EI).  What comes onto the beam is dead: 110 plf; its own 9.9 plf has bent it before.  E 1,600,000,
+ * I 296.795: 0.005416 x 9.16667 x 96^4 / (1.6e6 x 296.795) = 0.008880 in; 1.75 + 0.4215 x 96 = 42.21 from end 1.  A
+ * single span of 8 ft: 5/384 for 0.005416: 0.02135 in, in its middle. */
+static void sinks_under_dead_load(void **state)
+{
+    struct made made;
+    equal_spans(&made, *state);
+    made_size(&made);
+    assert_near(made.design->beams[0].dead_sag_in, 0.008880, 0.00001);
+    double at = made.design->beams[0].dead_sag_at_in;
+    assert_near(at < 97.75 ? at : 195.5 - at, 42.21, 0.1); /* the spans are alike */
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "clear span", "92-1/2 in");
+    made_size(&made);
+    assert_near(made.design->beams[0].dead_sag_in, 0.02135, 0.00002);
+    assert_near(made.design->beams[0].dead_sag_at_in, 49.75, 0.05);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -387,6 +406,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(notched_end, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(plate_and_places, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(one_span_has_none, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(sinks_under_dead_load, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

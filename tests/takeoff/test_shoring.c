@@ -113,6 +113,22 @@ static void lumber_of_a_set_is_bought_once(void **state)
     assert_count(takeoff, "shores/S2/plates", 2);
 }
 
+/* What is built, not what is bought: 17 studs, although 14 come from the first shore. */
+static void a_shore_is_kept_as_it_is_built(void **state)
+{
+    const struct takeoff *takeoff = house_count(two_shores(state, "east_side"));
+    int64_t studs = 0, plates = 0; /* plates in two lengths of two */
+    for (size_t i = 0; i < takeoff->shore_part_count; i++) {
+        const struct shore_part *part = &takeoff->shore_part[i];
+        if (strcmp(part->shore->head.id, "S2") != 0)
+            continue;
+        studs += strcmp(part->what, "shore stud") == 0 ? part->count : 0;
+        plates += strcmp(part->what, "shore plate") == 0 ? part->count : 0;
+    }
+    assert_int_equal(studs, 17);
+    assert_int_equal(plates, 4);
+}
+
 static decimal_t counted_per(struct house *house, const char *per)
 {
     house->assembly[0] = (struct assembly_line){
@@ -218,6 +234,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(parallel_joists_are_held_unasked, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(a_crib_is_counted_by_its_layers, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(lumber_of_a_set_is_bought_once, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_shore_is_kept_as_it_is_built, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(what_is_below_is_built_too, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_lumber_comes_back, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(days_of_a_set_add_up, support_setup, support_teardown),
