@@ -131,11 +131,13 @@ static void say_cut(struct field_beam *of, struct field_part *part, const struct
               field_side(cut->design->side), pounds_text(arena, cut->rests_lb), pounds_text(arena, cut->most_lb));
 }
 
+enum { HANGERS_MOST = 16 }; /* sorts of them on one beam: a house has fewer */
+
 /* Each hanger of the table once. */
 static void say_hangers(struct field_beam *of, struct field_part *part)
 {
-    const struct hanger *seen[2 * FIELD_COLUMNS_MOST] = {NULL};
-    size_t count = 0, room = sizeof seen / sizeof *seen;
+    const struct hanger *seen[HANGERS_MOST] = {NULL};
+    size_t count = 0;
     for (int side = 0; side < 2; side++) {
         const struct cut_side *cut = field_cut_side(of, side);
         for (size_t i = 0; cut && i < cut->design->count; i++) {
@@ -143,7 +145,7 @@ static void say_hangers(struct field_beam *of, struct field_part *part)
             size_t k = 0;
             while (k < count && seen[k] != hanger)
                 k++;
-            if (!hanger || k < count || count == room)
+            if (!hanger || k < count || count == HANGERS_MOST)
                 continue;
             seen[count++] = hanger;
             field_add(of->arena, part, FIELD_SAY, "Hanger %s: %d %s into the beam, %d %s into the joist.", hanger->code,
