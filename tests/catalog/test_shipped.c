@@ -146,6 +146,79 @@ static void test_nails(void **state)
     }
 }
 
+/* How many common nails go to a pound: lists of wire nails and of the US Army (subcourse EN0069), of a treatise of 1899
+ * (cut nails), and of a nail chart, as read: 8d 94 and 100; 10d 65, 72 and 74; 12d 50 and 60; 16d 44 and 50; 20d 30 and
+ * 32; 30d 20.  The catalog's are computed from steel of 0.2836 lb a cubic inch, so that none is beyond what its wire
+ * alone weighs (pi/4 D^2 L), nor more than a tenth below for head and point; and each lies within 12 % of a list. */
+static void test_nails_a_pound(void **state)
+{
+    static const struct {
+        const char *code;
+        double low, high;
+    } ROWS[] = {{"NAIL-8D-COMMON", 94, 100}, {"NAIL-10D-COMMON", 65, 74}, {"NAIL-12D-COMMON", 50, 60},
+                {"NAIL-16D-COMMON", 44, 50}, {"NAIL-20D-COMMON", 30, 32}, {"NAIL-30D-COMMON", 20, 20}};
+    const struct catalog *catalog = shipped(state);
+    for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++) {
+        const struct fastener *nail = catalog_fastener(catalog, ROWS[i].code);
+        double d = length_inches(nail->diameter);
+        double wire = 1 / (0.2836 * acos(-1) / 4 * d * d * length_inches(nail->length));
+        assert_true(nail->count_per_lb < wire && nail->count_per_lb > 0.9 * wire);
+        assert_true(nail->count_per_lb >= 0.88 * ROWS[i].low && nail->count_per_lb <= 1.12 * ROWS[i].high);
+    }
+}
+
+/* Wood screws by gauge: D = 0.060 + 0.013 n (a screw chart): No. 8 is 0.164 in, No. 6 0.138 in. */
+static void test_screw_gauges(void **state)
+{
+    static const struct {
+        const char *code;
+        int gauge;
+    } ROWS[] = {{"DECK-300", 8}, {"DRYWALL-1.25", 6}, {"DRYWALL-1.625", 6}};
+    const struct catalog *catalog = shipped(state);
+    for (size_t i = 0; i < 3; i++)
+        assert_near(length_inches(catalog_fastener(catalog, ROWS[i].code)->diameter), 0.060 + 0.013 * ROWS[i].gauge,
+                    1e-9);
+}
+
+/* Weight of wood, 62.4 G / (1 + 0.009 G m) x (1 + m / 100) pounds a cubic foot (as NDS Supplement 3.1.3), at 19 %, the
+ * most that S-DRY lumber may hold: Douglas Fir-Larch, G 0.50: 62.4 x 0.5 / 1.0855 x 1.19 = 34.2; Hem-Fir, 0.43: 29.7;
+ * Southern Pine, 0.55: 37.3; Spruce-Pine-Fir, 0.42: 29.1. */
+static void test_weights(void **state)
+{
+    static const struct {
+        const char *begins;
+        double gravity;
+    } ROWS[] = {{"DFL", 0.50}, {"HF", 0.43}, {"SYP", 0.55}, {"SPF", 0.42}};
+    const struct catalog *catalog = shipped(state);
+    size_t checked = 0;
+    for (size_t i = 0; i < catalog->member_count; i++)
+        for (size_t k = 0; k < 4; k++) {
+            const struct member *member = &catalog->members[i];
+            if (strcmp(member->moisture, "S-DRY") != 0 ||
+                strncmp(member->code, ROWS[k].begins, strlen(ROWS[k].begins)) != 0)
+                continue;
+            double pcf = 62.4 * ROWS[k].gravity / (1 + 0.009 * ROWS[k].gravity * 19) * 1.19;
+            double feet2 = length_inches(member->ply_width) * length_inches(member->depth) / 144;
+            assert_near(member->weight_plf, pcf * feet2, 0.011); /* to hundredths */
+            checked++;
+        }
+    assert_true(checked >= 20);
+}
+
+/* Journal of Light Construction, on flush-framed floors: engineered plies come in depths that match sawn joists, 9-1/4
+ * and 11-1/4 in, and I-joists, 9-1/2 and 11-7/8; which is wanted must be asked for. */
+static void test_depth_families(void **state)
+{
+    static const double DEPTHS[] = {9.25, 9.5, 11.25, 11.875};
+    const struct catalog *catalog = shipped(state);
+    for (size_t k = 0; k < 4; k++) {
+        size_t found = 0;
+        for (size_t i = 0; i < catalog->member_count; i++)
+            found += catalog->members[i].wood == WOOD_LVL && catalog->members[i].depth == length_from_inches(DEPTHS[k]);
+        assert_true(found > 0);
+    }
+}
+
 /* A contractor's size. */
 static void test_counts(void **state)
 {
@@ -314,6 +387,10 @@ int main(void)
         TEST(test_sizes),
         TEST(test_nails),
         TEST(test_counts),
+        TEST(test_depth_families),
+        TEST(test_weights),
+        TEST(test_screw_gauges),
+        TEST(test_nails_a_pound),
         TEST(test_stock_lengths),
         TEST(test_everything_has_a_price),
         TEST(test_hangers),

@@ -136,6 +136,44 @@ static void what_is_left_of_a_board(void **state)
     assert_int_equal(plan->kerf_lost, INCHES(0.375));
 }
 
+/* US Army Engineer School, subcourse EN0069 Frame Structures, lesson 4: how many pieces of a length give, without kerf
+ * or trim.  4-1/2 ft out of 10 ft: 2; 3 ft out of 10: 3, out of 8: 2; 2 ft 4 in out of 10: 4, out of 12: 5.  One piece
+ * more takes a second stick. */
+static void pieces_of_a_length(void **state)
+{
+    static const struct {
+        double inches;
+        int feet, pieces;
+    } rows[] = {{54, 10, 2}, {36, 10, 3}, {36, 8, 2}, {28, 10, 4}, {28, 12, 5}};
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+        for (int more = 0; more < 2; more++) {
+            struct cut_piece piece[] = {{"a", INCHES(rows[i].inches), rows[i].pieces + more}};
+            struct cut_stock stock[] = {BUY(rows[i].feet, 100)};
+            struct cut_problem problem = {
+                .member = "T", .piece = piece, .piece_count = 1, .stock = stock, .stock_count = 1};
+            struct cut_plan *plan = solve_proved(state, &problem);
+            assert_int_equal(plan->stick_count, 1 + more);
+            if (!more)
+                assert_int_equal(plan->left, INCHES(12.0 * rows[i].feet - rows[i].inches * rows[i].pieces));
+        }
+}
+
+/* The same, answers: nine pieces of 3 ft; three of 10 ft waste 36 in, five of 8 ft 156 with the spare half.  By the
+ * foot at one price 30 ft are less than 40. */
+static void nine_of_three_feet(void **state)
+{
+    struct cut_piece piece[] = {{"a", FEET(3), 9}};
+    struct cut_stock stock[] = {BUY(8, 800), BUY(10, 1000)};
+    struct cut_problem problem = {.member = "T", .piece = piece, .piece_count = 1, .stock = stock, .stock_count = 2};
+    struct cut_plan *plan = solve_proved(state, &problem);
+    assert_int_equal(plan->bought, FEET(30));
+    assert_int_equal(plan->left, INCHES(36));
+    problem.stock_count = 1;
+    plan = solve_proved(state, &problem);
+    assert_int_equal(plan->stick_count, 5);
+    assert_int_equal(plan->left, INCHES(156));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -146,6 +184,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(frames_of_a_workbench, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nineteen_of_three_feet, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(what_is_left_of_a_board, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(pieces_of_a_length, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(nine_of_three_feet, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

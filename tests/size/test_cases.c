@@ -495,6 +495,39 @@ static void shore_holds_what_the_wall_held(void **state)
     assert_false(made.design->passes);
 }
 
+/* Two forums of inspectors and an engineer's answer: where may the plies of a beam be joined?  Bending stops at a point
+ * of inflection, shear does not: over the posts.  A butt joint 5 in off the middle of its column is a defect: a stop.
+ * Over the middle of the post, 97-3/4 in, the plies are two pieces of that length; unsaid they are one. */
+static bool joined_at(struct made *made, struct arena *arena, const char *splices)
+{
+    made_start(made, arena);
+    made_set(made, "beam", "B1", "clear span", "188-1/2 in");
+    made_set(made, "beam", "B1", "inner", "post P3 at 97-3/4 in, wall across");
+    if (splices)
+        made_set(made, "beam", "B1", "splices", splices);
+    made_add(made, "[post P3]\nmember = SPF-STUD-2X4\nplies = 3\nheight = 84 in\nbraced = both\n"
+                   "stands on = footing F1\n");
+    struct diags diags = {.arena = arena};
+    job_check(arena, "test.ini", &made->entries, &diags);
+    for (size_t i = 0; i < diags.count; i++)
+        if (diags.item[i].code == DIAG_K013 && strstr(diags.item[i].text, "plies are cut over supports only"))
+            return false;
+    made_size(made);
+    return true;
+}
+
+static void joints_stand_over_posts(void **state)
+{
+    struct made made;
+    assert_false(joined_at(&made, *state, "102-3/4 in"));
+    assert_true(joined_at(&made, *state, "97-3/4 in"));
+    assert_int_equal(beam_pieces(&made.design->beams[0]), 2);
+    for (size_t i = 0; i < 2; i++)
+        assert_int_equal(beam_piece(&made.design->beams[0], i), length_from_inches(97.75));
+    assert_true(joined_at(&made, *state, NULL));
+    assert_int_equal(beam_pieces(&made.design->beams[0]), 1);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -515,6 +548,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(pocket_in_an_old_wall, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(carrier_less_deep_than_its_joists, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shore_holds_what_the_wall_held, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(joints_stand_over_posts, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
