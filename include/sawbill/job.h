@@ -216,6 +216,7 @@ struct job_facts { /* [job] */
     struct choice_value debris_by;          /* enum debris_by; default dump runs */
     struct quantity_value load_holds, load_carries; /* cu ft and lb of one run or dumpster */
     struct texts_value conditions;                  /* of conditions.csv, that this job's labor meets */
+    struct text_value framing_nail, shore_screw;
 };
 struct area {
     struct head head;

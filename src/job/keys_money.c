@@ -197,6 +197,18 @@ static const struct key_row job_rows[] = {
      .help = "how often the crew comes with all its tools: once to frame and once after the inspection, unless said",
      .example = "2",
      .offset = offsetof(struct job_facts, trips)},
+    {.key = "framing nail",
+     .type = TYPE_TEXT,
+     .help = "code of fasteners.csv: the nail of your gun or belt, taken for every joint for which the code's table of "
+             "nails has it, before others",
+     .example = "NAIL-3X131-GUN",
+     .offset = offsetof(struct job_facts, framing_nail)},
+    {.key = "shore screw",
+     .type = TYPE_TEXT,
+     .help = "code of fasteners.csv: what holds shores together, and a beam until its hangers are on; without it the "
+             "shortest 'screw' of 3 in or more",
+     .example = "DECK-300",
+     .offset = offsetof(struct job_facts, shore_screw)},
     {.key = "unusual",
      .type = TYPE_CHOICES,
      .of = &words_unusual,

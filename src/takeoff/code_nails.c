@@ -57,13 +57,36 @@ static const struct joint_row rows[JOINT_COUNT] = {
 
 #define MIL (LENGTH_INCH / 1000)
 
+const struct fastener *joint_fastener(struct counting *counting, const struct text_value *named)
+{
+    return named->at ? catalog_fastener(counting->catalog, named->text) : NULL;
+}
+
+static bool is_way(const struct fastener *nail, const struct nail_way *way)
+{
+    return way->diameter && nail->diameter == way->diameter * MIL && nail->length == way->length * MIL &&
+           strstr(nail->kind, "nail");
+}
+
 static const struct fastener *nail_of(const struct catalog *catalog, const struct nail_way *way)
 {
-    for (size_t i = 0; i < catalog->fastener_count; i++) {
-        const struct fastener *nail = &catalog->fasteners[i];
-        if (nail->diameter == way->diameter * MIL && nail->length == way->length * MIL && strstr(nail->kind, "nail"))
-            return nail;
-    }
+    for (size_t i = 0; i < catalog->fastener_count; i++)
+        if (is_way(&catalog->fasteners[i], way))
+            return &catalog->fasteners[i];
+    return NULL;
+}
+
+/* The job's own nail where the table has it for this joint, else the first way that the catalog has. */
+static const struct nail_way *way_of(struct counting *counting, const struct joint_row *row,
+                                     const struct fastener **nail)
+{
+    *nail = joint_fastener(counting, &counting->job->facts.framing_nail);
+    for (size_t i = 0; i < WAYS_MOST && *nail; i++)
+        if (is_way(*nail, &row->way[i]))
+            return &row->way[i];
+    for (size_t i = 0; i < WAYS_MOST && row->way[i].diameter; i++)
+        if ((*nail = nail_of(counting->catalog, &row->way[i])) != NULL)
+            return &row->way[i];
     return NULL;
 }
 
@@ -74,20 +97,18 @@ void count_joint(struct counting *counting, enum joint joint, int64_t places, le
     const struct joint_row *row = &rows[joint];
     if (places <= 0)
         return;
-    for (size_t i = 0; i < WAYS_MOST && row->way[i].diameter; i++) {
-        const struct nail_way *way = &row->way[i];
-        const struct fastener *nail = nail_of(counting->catalog, way);
-        if (!nail)
-            continue;
-        int64_t each = way->count ? way->count : run / (way->spacing_in * LENGTH_INCH) + 1;
-        const char *apart =
-            way->count ? "" : arena_printf(arena, ", %d\" apart along %s", way->spacing_in, length_tape(arena, run));
-        line.counted = arena_printf(arena, "%s x %lld %s%s: %s, IRC 2021 Table R602.3(1) %s", of, (long long)each,
-                                    row->how, apart, row->name, row->item);
-        line_add_fasteners(counting, nail->code, places * each, line);
+    const struct fastener *nail = NULL;
+    const struct nail_way *way = way_of(counting, row, &nail);
+    if (!way) {
+        diag_add(counting->diags, DIAG_T002, &line.at,
+                 "none of the nails that IRC Table R602.3(1) allows for '%s' is in fasteners.csv: '%s' is not counted",
+                 row->name, line.id);
         return;
     }
-    diag_add(counting->diags, DIAG_T002, &line.at,
-             "none of the nails that IRC Table R602.3(1) allows for '%s' is in fasteners.csv: '%s' is not counted",
-             row->name, line.id);
+    int64_t each = way->count ? way->count : run / (way->spacing_in * LENGTH_INCH) + 1;
+    const char *apart =
+        way->count ? "" : arena_printf(arena, ", %d\" apart along %s", way->spacing_in, length_tape(arena, run));
+    line.counted = arena_printf(arena, "%s x %lld %s%s: %s, IRC 2021 Table R602.3(1) %s", of, (long long)each, row->how,
+                                apart, row->name, row->item);
+    line_add_fasteners(counting, nail->code, places * each, line);
 }

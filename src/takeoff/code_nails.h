@@ -16,6 +16,9 @@ enum joint {
     JOINT_COUNT
 };
 
+/* The fastener of fasteners.csv that the job names for joints; NULL: it names none, or none that is there (a fault). */
+const struct fastener *joint_fastener(struct counting *counting, const struct text_value *named);
+
 /* A line of nails: `places` joints, each of them `run` long where nails stand so far apart.  of: "3 plies x 2 ends",
  * how many places there are.  Fills what, count, unit, item, counted; id, where and at are the caller's. */
 void count_joint(struct counting *counting, enum joint joint, int64_t places, length_t run, const char *of,

@@ -203,9 +203,18 @@ static void count_trimmer_joints(struct counting *counting, const struct opening
                     times(arena, TWO_TRIMMERS * each, "trimmer ply", "trimmer plies", ""), nails);
 }
 
+/* Once, not at every joint. */
+static void fault_named(struct counting *counting, const struct text_value *named)
+{
+    if (named->at && !catalog_fastener(counting->catalog, named->text))
+        diag_add(counting->diags, DIAG_C006, &named->at->at, "'%s' is not in fasteners.csv", named->text);
+}
+
 void count_joints(struct counting *counting)
 {
     const struct design *design = counting->design;
+    fault_named(counting, &counting->job->facts.framing_nail);
+    fault_named(counting, &counting->job->facts.shore_screw);
     count_listed(counting);
     for (size_t i = 0; i < design->post_count; i++)
         count_post_joints(counting, &design->posts[i]);

@@ -9,10 +9,13 @@ enum { EACH_JOINT = 2, TWO_ENDS = 2, TWO_EDGES = 2 };
 #define PLATE_EACH  (16 * LENGTH_INCH)
 #define STITCH_EACH (12 * LENGTH_INCH) /* as the plies of posts */
 
-/* The shortest that does, or NULL. */
-static const struct fastener *screw_of(const struct catalog *catalog)
+/* The job's own, else the shortest that does, or NULL. */
+static const struct fastener *screw_of(struct counting *counting)
 {
-    const struct fastener *best = NULL;
+    const struct catalog *catalog = counting->catalog;
+    const struct fastener *best = joint_fastener(counting, &counting->job->facts.shore_screw);
+    if (best)
+        return best;
     for (size_t i = 0; i < catalog->fastener_count; i++) {
         const struct fastener *screw = &catalog->fasteners[i];
         if (name_same(screw->kind, "screw") && screw->length >= LEAST_SCREW && (!best || screw->length < best->length))
@@ -147,7 +150,7 @@ static void count_held_beam(struct counting *counting, const struct beam_design 
 void count_temporary(struct counting *counting)
 {
     const struct design *design = counting->design;
-    const struct fastener *screw = screw_of(counting->catalog);
+    const struct fastener *screw = screw_of(counting);
     if (!screw) {
         diag_add(counting->diags, DIAG_T002, &counting->job->facts.head.at,
                  "fasteners.csv has no 'screw' of 3 in or more: those that hold shores and beams for a while are not "

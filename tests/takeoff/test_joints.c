@@ -304,6 +304,35 @@ static void the_screw_that_is_taken(void **state)
     assert_true(said);
 }
 
+/* The job's own nail comes first where the table has it: item 17, 3 16d box; item 22 has no 16d box nail, 8d box stays.
+ * A code that is not there is a fault, said once. */
+static void the_jobs_own_nail_and_screw(void **state)
+{
+    struct house *house = house_new(*state);
+    house->fastener[NAIL_10D].diameter = INCHES(0.135);
+    house->fastener[NAIL_10D].length = INCHES(3.5);
+    house->job.facts.framing_nail = (struct text_value){"nail 10d", &house->written};
+    house->job.facts.shore_screw = (struct text_value){"NAIL-10S", &house->written};
+    const struct takeoff *takeoff = with_nail(house, 0.113, 2.5);
+    assert_count(takeoff, "posts/P1/plate nails", 18);
+    assert_string_equal(line_of(takeoff, "posts/P1/plate nails")->item, "BOX-10D");
+    assert_count(takeoff, "bearings/B2/end 1/nails", 8);
+    assert_string_equal(line_of(takeoff, "bearings/B2/end 1/nails")->item, "BOX-16D");
+    assert_string_equal(line_of(takeoff, "holding/B1/screws")->item, "BOX-10S");
+    assert_string_equal(line_of(takeoff, "shores/S1/studs/screws")->item, "BOX-10S");
+    house = house_new(*state);
+    house->job.facts.framing_nail = (struct text_value){"NONE", &house->written};
+    house->job.facts.shore_screw = (struct text_value){"NEITHER", &house->written};
+    assert_count(with_nail(house, 0.131, 2.5), "posts/P1/plate nails", 24);
+    int faults = 0;
+    for (size_t i = 0; i < house->diags.count; i++)
+        if (house->diags.item[i].code == DIAG_C006 && strstr(house->diags.item[i].text, "is not in fasteners.csv")) {
+            assert_int_equal(house->diags.item[i].at.line, 9);
+            faults++;
+        }
+    assert_int_equal(faults, 2);
+}
+
 /* A fastener in an assembly is counted by the piece though it is sold by the pound, and its loss is the bid's. */
 static void fasteners_of_assemblies(void **state)
 {
@@ -340,6 +369,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(screws_of_a_set, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(screws_that_hold_a_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(the_screw_that_is_taken, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(the_jobs_own_nail_and_screw, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(fasteners_of_assemblies, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
