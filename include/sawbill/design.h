@@ -165,6 +165,7 @@ struct post_design {
         *nail; /* that holds the plies together, NDS 2018 15.3.3; NULL: none reaches, rated as single plies */
     int nails;
     bool passes;
+    const struct member *cap_plate; /* flat on its top; NULL: none */
 };
 struct shore_design {
     const struct shore *shore;

@@ -79,6 +79,8 @@ DIAG_ROW(T006, ASK, false, "ply fasteners do not clear the hangers")
 DIAG_ROW(T007, STOP, false, "joists cut too short for their hangers")
 DIAG_ROW(T008, ASK, false, "what is usually forgotten is left blank")
 DIAG_ROW(T009, STOP, false, "answer to what is usually forgotten that does not fit")
+DIAG_ROW(T010, ASK, false, "hangers that overlap on a face of a beam")
+DIAG_ROW(T011, NOTE, true, "beam wider than the wall in line with it")
 
 /* P: prices */
 DIAG_ROW(P001, STOP, false, "no price for something the job needs")

@@ -217,6 +217,7 @@ struct job_facts { /* [job] */
     struct quantity_value load_holds, load_carries; /* cu ft and lb of one run or dumpster */
     struct texts_value conditions;                  /* of conditions.csv, that this job's labor meets */
     struct text_value framing_nail, shore_screw;
+    struct quantity_value area_to_paint; /* sq ft; absent: half as much again as the ceiling opened */
 };
 struct area {
     struct head head;
@@ -262,6 +263,8 @@ struct joists {
     struct length_value seat_planed; /* depth taken off the lower edge of the cut end */
     /* of single joists, by their place: their own width and depth; how far their bottom stands off the line */
     struct placed_lengths_value measured_widths, measured_depths, high_by, low_by;
+    struct lengths_value new_at, new_beside; /* centers of new joists; of joists that get a new one at their side */
+    struct text_value new_of;                /* catalog code of their wood */
 };
 /* A hole in a field of joists: a stair, a flue, a hatch.  All four are its clear edges. */
 struct opening {
@@ -342,6 +345,10 @@ struct beam {
     struct lengths_value splices;         /* all plies cut there, each over the middle of an inner support */
     struct text_value hold_down_engineer; /* who answers for supports that it or wind lifts off */
     struct beam_drawn drawn;              /* "specified dead" and its kin, beside specified_span */
+    struct text_value ceiling_finish;     /* default gypsum board */
+    struct choice_value insulation_back;  /* "insulation put back": enum yes; default no */
+    struct text_value blocks_of;          /* catalog code of blocks beside it, or between the joists on top of it */
+    struct length_value blocks_every, blocks_long; /* defaults 4 ft and 14-1/2 in */
 };
 struct load {
     struct head head;
@@ -370,6 +377,7 @@ struct post {
     struct choice_value braced, status;
     struct ref_value stands_on;       /* block, footing, beam or wall (its plate) */
     struct text_value stands_on_text; /* "existing footing, seen": what the user knows of it */
+    struct text_value cap_plate;      /* catalog code of a plate flat on its top */
 };
 struct block {
     struct head head;
@@ -389,7 +397,8 @@ struct wall {
     struct ref_value under, on; /* under: the beam that takes its place; on: the beam that it stands on */
     struct length_value from, to, length, height, spacing;
     struct text_value studs, finish_a, finish_b, bracing_engineer;
-    struct quantity_value weight; /* psf of wall face */
+    struct quantity_value weight;   /* psf of wall face */
+    struct text_value floor_finish; /* what is woven in where its plate stood */
     struct texts_value services;
     struct choice_value bearing; /* of one that comes out; enum yes */
 };
@@ -421,6 +430,7 @@ struct work {
     struct text_value what, trade;
     struct decimal_value hours;
     struct text_value cost_code;
+    struct text_value after_task; /* of the order of work; absent: before the last ones */
 };
 struct buy {
     struct head head;

@@ -193,7 +193,7 @@ const char *catalog_what(const struct catalog *catalog, const char *item)
     return item;
 }
 
-/* What the takeoff counts.  "square foot of" a finish is open: the finish is the job's own word. */
+/* What the takeoff counts.  A finish is open, for it is the job's own word: what a square foot is of, and a floor. */
 static const struct catalog_per PERS[] = {
     {"job", "job", "once a job"},
     {"day of shoring", "days", "days that shores stand: those of a set one after the other, the others at once"},
@@ -241,8 +241,21 @@ static const struct catalog_per PERS[] = {
     {"cubic foot of debris", "cu ft", "loose debris, by debris.csv"},
     {"dump run", "each", "loads of debris, by volume or by weight, where the job takes it away itself"},
     {"dumpster", "each", "the same, where dumpsters take it"},
+    {"square foot of insulation put back", "sq ft", "ceiling opened that has insulation on it"},
+    {"square foot painted", "sq ft", "ceiling and walls to the next corners: 'area to paint'"},
+    {"wall end", "each",
+     "ends of new beams on a post, on a plate or in a pocket: what is left of the wall is finished"},
+    {"post boxed", "each", "posts under new beams between their ends, finished all round"},
+    {"foot of furring", "ft", "strips on both faces of a wall that post or beam stand out of"},
+    {"square foot of filler", "sq ft", "one face of dropped beams that are narrower than their wall"},
+    {"plate gap", "each", "walls whose plates came out longer than the new beam is"},
+    {"cap plate", "each", "plates on new posts"},
+    {"block beside a beam", "each", "blocks from a beam to the joist beside it, or between joists on top of it"},
+    {"joist added", "each", "joists put in new, alone or beside another"},
 };
-static const char FINISH_PREFIX[] = "square foot of ";
+static const struct {
+    const char *before, *behind;
+} FINISHES[] = {{"square foot of ", ""}, {"foot of ", " floor"}};
 
 size_t catalog_per_count(void)
 {
@@ -254,17 +267,20 @@ struct catalog_per catalog_per(size_t index)
     return PERS[index];
 }
 
-/* Only known words may follow "foot" and its kin; after "square foot of " any finish may. */
+static bool is_finish_word(const char *folded, const char *before, const char *behind)
+{
+    size_t length = strlen(folded), first = strlen(before), last = strlen(behind);
+    return length > first + last && strncmp(folded, before, first) == 0 && strcmp(folded + length - last, behind) == 0;
+}
+
+/* Beside the listed words those with a finish in them. */
 bool catalog_per_known(const char *per)
 {
     for (size_t i = 0; i < sizeof PERS / sizeof *PERS; i++)
         if (name_same(PERS[i].per, per))
             return true;
-    const size_t prefix = sizeof FINISH_PREFIX - 1;
-    char start[sizeof FINISH_PREFIX];
-    if (strlen(per) <= prefix)
-        return false;
-    memcpy(start, per, prefix);
-    start[prefix] = '\0';
-    return name_same(start, FINISH_PREFIX) && per[prefix - 1] == ' ';
+    for (size_t i = 0; i < sizeof FINISHES / sizeof *FINISHES; i++)
+        if (is_finish_word(per, FINISHES[i].before, FINISHES[i].behind))
+            return true;
+    return false;
 }

@@ -285,6 +285,15 @@ static const struct key_row job_rows[] = {
      .help = "a condition of conditions.csv that holds in this house: its factors multiply the hours of its tasks",
      .example = "occupied house",
      .offset = offsetof(struct job_facts, conditions)},
+    {.key = "area to paint",
+     .type = TYPE_QUANTITY,
+     .dims = DIM_BIT(DIM_AREA),
+     .unit = "sq ft, sq m",
+     .range = "0 sq ft to 10000 sq ft",
+     .usual = "20 sq ft to 1500 sq ft",
+     .help = "ceiling and walls to the next corners; absent: half as much again as the ceiling opened",
+     .example = "220 sq ft",
+     .offset = offsetof(struct job_facts, area_to_paint)},
 };
 const struct key_rows keys_of_job = {job_rows, COUNT_OF(job_rows)};
 
@@ -316,6 +325,12 @@ static const struct key_row work_rows[] = {
      .help = "your own code for its cost",
      .example = "01-500",
      .offset = offsetof(struct work, cost_code)},
+    {.key = "after task",
+     .type = TYPE_TEXT,
+     .help = "its place in the order of work, right after that task of labor.csv; absent: before the first whose name "
+             "begins with 'final'",
+     .example = "hang joist",
+     .offset = offsetof(struct work, after_task)},
 };
 const struct key_rows keys_of_work = {work_rows, COUNT_OF(work_rows)};
 

@@ -222,6 +222,28 @@ static void beam_only_upset(const struct ruling *ruling)
             rule_broken(ruling, only[i], "%s has '%s', but is not 'set = upset'", ruling->name, only[i]->key);
 }
 
+static void joists_new(const struct ruling *ruling)
+{
+    const struct joists *joists = ruling->element;
+    const struct entry *at = joists->new_at.at ? joists->new_at.at : joists->new_beside.at;
+    if (at && !joists->new_of.at)
+        rule_broken(ruling, at, "'%s' of %s needs 'new of': the catalog code of the new wood", at->key_as,
+                    ruling->name);
+    if (joists->new_of.at && !at)
+        rule_broken(ruling, joists->new_of.at, "'new of' of %s needs 'new at' or 'new beside': where the new joists go",
+                    ruling->name);
+}
+
+static void beam_blocks(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    const struct entry *only[2] = {beam->blocks_every.at, beam->blocks_long.at};
+    for (size_t i = 0; i < 2 && !beam->blocks_of.at; i++)
+        if (only[i])
+            rule_broken(ruling, only[i], "'%s' of %s needs 'blocks of': the catalog code of the blocks",
+                        only[i]->key_as, ruling->name);
+}
+
 static void beam_kickers(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
@@ -464,6 +486,7 @@ static const struct rule rules[] = {
     {KIND_JOISTS, DIAG_K004, joists_need_size},
     {KIND_JOISTS, DIAG_K013, joists_stretch},
     {KIND_JOISTS, DIAG_K013, joists_tie_words},
+    {KIND_JOISTS, DIAG_K017, joists_new},
     {KIND_BEAM, DIAG_K013, beam_member_or_choose},
     {KIND_BEAM, DIAG_K004, beam_needs_member},
     {KIND_BEAM, DIAG_K017, beam_needs_fasteners},
@@ -472,6 +495,7 @@ static const struct rule rules[] = {
     {KIND_BEAM, DIAG_K013, beam_not_upset},
     {KIND_BEAM, DIAG_K013, beam_only_upset},
     {KIND_BEAM, DIAG_K017, beam_kickers},
+    {KIND_BEAM, DIAG_K017, beam_blocks},
     {KIND_BEAM, DIAG_K017, beam_held},
     {KIND_BEAM, DIAG_K017, beam_off_center},
     {KIND_BEAM, DIAG_K017, beam_roof_cut},

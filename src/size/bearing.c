@@ -52,7 +52,7 @@ static length_t lesser(length_t a, length_t b)
  * said: the smaller of both.  written: the bearing that the job gives, or 0. */
 static struct support on_post(const struct post_design *post, enum wall_way way, length_t written)
 {
-    struct support out = {.post = post};
+    struct support out = {.post = post, .plate = post->cap_plate};
     if (post->member) {
         length_t plies = post->plies * post->member->ply_width, depth = post->member->depth;
         out.along = way == WAY_IN_LINE ? plies : way == WAY_ACROSS ? depth : lesser(plies, depth);

@@ -56,6 +56,7 @@ void joists_place(struct sizing *s, struct joist_design *jd)
     joist_size(jd);
     jd->place = NULL;
     fill_places(s, jd, s->design->beams[beam].cut_length);
+    joists_add_new(s, jd);
     jd->reaction_span_ft = length_feet(jd->joists->run.length) / 2;
     jd->line_plf = loads_plus(loads_times(psf, jd->reaction_span_ft), s->share[beam][jd->side]);
     jd->end_lb = loads_times(jd->line_plf, joist_spacing_ft(jd));

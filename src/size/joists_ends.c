@@ -17,7 +17,7 @@ static bool is_doubled(const struct joist_design *jd, length_t at)
     for (size_t i = 0; i < jd->joists->doubled_at.count; i++)
         if (jd->joists->doubled_at.item[i] == at)
             return true;
-    return false;
+    return joist_gets_another(jd->joists, at);
 }
 
 static struct joist_end end_at(const struct joist_design *jd, length_t at)

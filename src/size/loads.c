@@ -269,10 +269,9 @@ static void check_load_places(struct sizing *s, size_t index, const struct beam_
     }
 }
 
-/* A joist that is said to be doubled must be one of those that hang here. */
-static void fault_doubled(struct sizing *s, const struct joist_design *jd)
+/* A joist that is said to be doubled, or to get a new one at its side, must be one of those that hang here. */
+static void fault_doubled(struct sizing *s, const struct joist_design *jd, const struct lengths_value *doubled)
 {
-    const struct lengths_value *doubled = &jd->joists->doubled_at;
     for (size_t i = 0; i < doubled->count; i++) {
         bool found = false;
         for (size_t k = 0; k < jd->count; k++)
@@ -281,7 +280,7 @@ static void fault_doubled(struct sizing *s, const struct joist_design *jd)
         found |= od && od->zone[0] <= doubled->item[i]; /* a trimmer: it has its own hanger */
         if (!found)
             diag_add(s->diags, DIAG_S001, place_of(doubled->at, &jd->joists->head),
-                     "'doubled at' %s is not the center of a joist of %s on %s",
+                     "'%s' %s is not the center of a joist of %s on %s", doubled->at->key_as,
                      length_tape(s->arena, doubled->item[i]), head_name(s->arena, KIND_JOISTS, &jd->joists->head),
                      head_name(s->arena, KIND_BEAM, &jd->beam->head));
     }
@@ -296,7 +295,11 @@ static void check_joist_places(struct sizing *s, const struct beam_design *bd)
         const char *name = head_name(s->arena, KIND_JOISTS, &joists->head);
         fault_written(s, bd, name, &joists->from);
         fault_written(s, bd, name, &joists->to);
-        fault_doubled(s, bd->side[side]);
+        fault_doubled(s, bd->side[side], &joists->doubled_at);
+        fault_doubled(s, bd->side[side], &joists->new_beside);
+        for (size_t i = 0; i < joists->new_at.count; i++)
+            fault_beyond(s, bd, name, joists->new_at.item[i], place_of(joists->new_at.at, &joists->head));
+        joists_new_fault(s, bd->side[side]);
         openings_fault(s, bd->side[side]);
         for (size_t i = 0; i < joists->at.count; i++)
             fault_beyond(s, bd, name, joists->at.item[i], place_of(joists->at.at, &joists->head));

@@ -6,6 +6,19 @@
 
 #include "sawbill/text.h"
 
+/* It lies along the plies and must be as wide as they are deep: the post bears on all of it. */
+static const struct member *cap_plate_of(struct sizing *s, const struct post_design *pd)
+{
+    const struct post *post = pd->post;
+    const struct member *plate = post->cap_plate.at ? member_named(s, &post->cap_plate, &post->head, KIND_POST) : NULL;
+    if (plate && pd->member && plate->depth < pd->member->depth)
+        diag_add(s->diags, DIAG_K013, &post->cap_plate.at->at,
+                 "'cap plate' of %s, %s wide, is narrower than the %s of its plies",
+                 head_name(s->arena, KIND_POST, &post->head), length_tape(s->arena, plate->depth),
+                 length_tape(s->arena, pd->member->depth));
+    return plate;
+}
+
 void posts_resolve(struct sizing *s)
 {
     for (size_t i = 0; i < s->job->post_count; i++) {
@@ -13,6 +26,7 @@ void posts_resolve(struct sizing *s)
         pd->post = &s->job->posts[i];
         pd->plies = pd->post->plies.count > 0 ? pd->post->plies.count : 1;
         pd->member = member_named(s, &pd->post->member, &pd->post->head, KIND_POST);
+        pd->cap_plate = cap_plate_of(s, pd);
         const char *text = NULL;
         if (pd->member)
             pd->values = member_in_service(s, pd->member, &pd->post->service, &text);

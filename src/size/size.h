@@ -92,6 +92,10 @@ void joists_place(struct sizing *s, struct joist_design *jd);
 bool joists_check(struct sizing *s, struct joist_design *jd); /* hangers and ties */
 /* joists_ends.c: each joist by itself */
 void joists_ends_place(struct sizing *s, struct joist_design *jd);
+/* joists_new.c: `new at` among the places of the field; a new joist where one stands is a fault; `new beside`. */
+void joists_add_new(struct sizing *s, struct joist_design *jd);
+void joists_new_fault(struct sizing *s, const struct joist_design *jd);
+bool joist_gets_another(const struct joists *joists, length_t at);
 void joists_ends_hang(struct sizing *s, struct joist_design *jd, struct member_checks *checks);
 /* The least width and depth among them and of their section. */
 void joists_least_size(const struct joist_design *jd, length_t *width, length_t *depth);

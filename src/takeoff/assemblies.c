@@ -1,15 +1,27 @@
 /* Walls out, patches, labor, rentals, fees: whatever assemblies.csv counts by a `per` word. */
 #include "counting.h"
 
+#include <string.h>
+
 #include "sawbill/text.h"
 
 static const enum cost_class class_of_part[] = {
     [PART_MATERIAL] = CLASS_MATERIALS, [PART_RENTAL] = CLASS_RENTALS, [PART_FEE] = CLASS_FEES};
 
+/* The word's meaning with the finish put in for FINISH. */
+static const char *meaning(struct arena *arena, const struct per_info *info, const char *finish)
+{
+    static const char FINISH[] = "FINISH";
+    const char *open = finish ? strstr(info->help, FINISH) : NULL;
+    if (!open)
+        return info->help;
+    return arena_printf(arena, "%.*s'%s'%s", (int)(open - info->help), info->help, finish, open + sizeof FINISH - 1);
+}
+
 static const char *how_counted(struct arena *arena, const struct assembly_line *part, const struct per_info *info,
                                decimal_t counted, const char *finish)
 {
-    const char *of = finish ? arena_printf(arena, "faces of walls that come out with finish '%s'", finish) : info->help;
+    const char *of = meaning(arena, info, finish);
     const char *unit = name_same(info->unit, "each") ? "" : arena_printf(arena, " %s", info->unit);
     return arena_printf(arena, "%s%s (%s) x %s", decimal_text(arena, counted), unit, of,
                         decimal_text(arena, part->count));
@@ -57,25 +69,30 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
     line_add(counting, line, part->per);
 }
 
-static bool has_assembly(const struct counting *counting, const char *finish)
+/* per: the word that counts such finishes. */
+static bool has_assembly(const struct counting *counting, const char *per, const char *finish)
 {
     for (size_t i = 0; i < counting->catalog->assembly_count; i++) {
         const char *of = NULL;
         struct per_info info;
-        if (per_find(counting->arena, counting->catalog->assemblies[i].per, &info, &of) && of && name_same(of, finish))
+        if (per_find(counting->arena, counting->catalog->assemblies[i].per, &info, &of) && of &&
+            name_same(info.per, per) && name_same(of, finish))
             return true;
     }
     return false;
 }
 
-/* A finish that no assembly knows would be torn out for nothing: say so. */
-static void note_finish(struct counting *counting, const struct wall *wall, const struct text_value *finish)
+/* A finish that no assembly knows would be torn out or made good for nothing: say so.  before, behind: of the word. */
+static void note_finish(struct counting *counting, enum kind kind, const struct head *head,
+                        const struct text_value *finish, const char *before, const char *behind)
 {
-    if (!finish->at || !finish->text || name_same(finish->text, "none") || has_assembly(counting, finish->text))
+    struct arena *arena = counting->arena;
+    const char *word = arena_printf(arena, "%sFINISH%s", before, behind);
+    if (!finish->at || !finish->text || name_same(finish->text, "none") || has_assembly(counting, word, finish->text))
         return;
     diag_add(counting->diags, DIAG_T002, &finish->at->at,
-             "no assembly counts the finish '%s' of '%s': write a row per 'square foot of %s' in assemblies.csv",
-             finish->text, head_name(counting->arena, KIND_WALL, &wall->head), finish->text);
+             "no assembly counts the finish '%s' of '%s': write a row per '%s%s%s' in assemblies.csv", finish->text,
+             head_name(arena, kind, head), before, finish->text, behind);
 }
 
 /* With no row at all the job would be priced without its labor. */
@@ -97,7 +114,12 @@ void count_assemblies(struct counting *counting)
         const struct wall *wall = &counting->job->walls[i];
         if (wall->status.choice != WALL_COMES_OUT)
             continue;
-        note_finish(counting, wall, &wall->finish_a);
-        note_finish(counting, wall, &wall->finish_b);
+        note_finish(counting, KIND_WALL, &wall->head, &wall->finish_a, "square foot of ", "");
+        note_finish(counting, KIND_WALL, &wall->head, &wall->finish_b, "square foot of ", "");
+        note_finish(counting, KIND_WALL, &wall->head, &wall->floor_finish, "foot of ", " floor");
     }
+    for (size_t i = 0; i < counting->job->beam_count; i++)
+        if (is_new_beam(&counting->job->beams[i]))
+            note_finish(counting, KIND_BEAM, &counting->job->beams[i].head, &counting->job->beams[i].ceiling_finish,
+                        "square foot of ", " ceiling");
 }

@@ -85,6 +85,10 @@ void count_cut_lines(struct counting *counting);
 void count_hangers(struct counting *counting);
 void count_openings(struct counting *counting);
 void count_bracing(struct counting *counting);
+void count_fit_up(struct counting *counting);
+void count_blocking(struct counting *counting);
+void count_new_joists(struct counting *counting);
+void say_clashes(struct counting *counting); /* hangers that overlap on a face of a beam */
 void count_fastening(struct counting *counting);
 void count_shoring(struct counting *counting);
 void count_joints(struct counting *counting); /* after what they join */

@@ -4,8 +4,6 @@
 #include "per_words.h"
 #include "sawbill/text.h"
 
-static const char FINISH_PREFIX[] = "square foot of ";
-
 decimal_t hundredths(wide_t value, wide_t unit)
 {
     const wide_t hundredth = DECIMAL_ONE / 100;
@@ -31,7 +29,7 @@ static decimal_t count_job(const struct counting *counting, const char *finish)
     return DECIMAL_ONE;
 }
 
-static length_t wall_length(const struct counting *counting, const struct wall *wall)
+length_t wall_out_length(const struct counting *counting, const struct wall *wall)
 {
     if (wall->length.at)
         return wall->length.length;
@@ -48,7 +46,7 @@ static decimal_t count_wall_feet(const struct counting *counting, const char *fi
     length_t sum = 0;
     for (size_t i = 0; i < counting->job->wall_count; i++)
         if (counting->job->walls[i].status.choice == WALL_COMES_OUT)
-            sum += wall_length(counting, &counting->job->walls[i]);
+            sum += wall_out_length(counting, &counting->job->walls[i]);
     return feet(sum);
 }
 
@@ -64,25 +62,7 @@ static decimal_t count_wall_area(const struct counting *counting, const char *fi
         int faces = finish ? 0 : 1;
         for (size_t k = 0; k < 2 && finish; k++)
             faces += of_face[k] && name_same(of_face[k], finish);
-        sum += (wide_t)faces * wall_length(counting, wall) * wall->height.length;
-    }
-    return square_feet(sum);
-}
-
-/* A dropped beam opens the ceiling only where the job says so. */
-static bool opens_ceiling(const struct beam *beam)
-{
-    return beam->set.choice != SET_DROPPED || beam->ceiling_each_side.at;
-}
-
-static decimal_t count_ceiling(const struct counting *counting, const char *finish)
-{
-    (void)finish;
-    wide_t sum = 0;
-    for (size_t i = 0; i < counting->design->beam_count; i++) {
-        const struct beam_design *design = &counting->design->beams[i];
-        if (is_new_beam(design->beam) && opens_ceiling(design->beam))
-            sum += (wide_t)design->cut_length * (design->width + 2 * design->beam->ceiling_each_side.length);
+        sum += (wide_t)faces * wall_out_length(counting, wall) * wall->height.length;
     }
     return square_feet(sum);
 }
@@ -366,18 +346,48 @@ static const struct {
     {"cubic foot of debris", count_debris_feet},
     {"dump run", count_dump_runs},
     {"dumpster", count_dumpsters},
+    {"square foot of insulation put back", count_insulation},
+    {"square foot painted", count_painted},
+    {"wall end", count_wall_ends},
+    {"post boxed", count_posts_boxed},
+    {"foot of furring", count_furring_feet},
+    {"square foot of filler", count_filler_area},
+    {"plate gap", count_plate_gaps},
+    {"cap plate", count_cap_plates},
+    {"block beside a beam", count_blocks_beside},
+    {"joist added", count_joists_added},
 };
+
+/* Words with a finish in them, as the job names it: the narrower ones first. */
+static const struct {
+    const char *before, *behind;
+    per_fn *count;
+    struct per_info info;
+} finishes[] = {
+    {"square foot of ",
+     " ceiling",
+     count_ceiling,
+     {"square foot of FINISH ceiling", "sq ft", "ceiling opened where 'ceiling finish' is FINISH"}},
+    {"square foot of ",
+     "",
+     count_wall_area,
+     {"square foot of FINISH", "sq ft", "faces of walls that come out whose 'finish A' or 'finish B' is FINISH"}},
+    {"foot of ",
+     " floor",
+     count_floor_patch,
+     {"foot of FINISH floor", "ft", "length of the walls that come out whose 'floor finish' is FINISH"}},
+};
+enum { FINISH_WORDS = sizeof finishes / sizeof *finishes };
 
 size_t per_count(void)
 {
-    return catalog_per_count() + 1;
+    return catalog_per_count() + FINISH_WORDS;
 }
 
 struct per_info per_info(size_t index)
 {
     if (index >= catalog_per_count())
-        return (struct per_info){"square foot of FINISH", "sq ft",
-                                 "faces of walls that come out whose 'finish A' or 'finish B' is FINISH"};
+        return finishes[index - catalog_per_count()].info;
     struct catalog_per word = catalog_per(index);
     return (struct per_info){word.per, word.unit, word.help};
 }
@@ -390,6 +400,15 @@ static per_fn *find_row(const char *per)
     return NULL;
 }
 
+/* The finish between the two parts of such a word, or NULL. */
+static const char *finish_in(struct arena *arena, const char *folded, const char *before, const char *behind)
+{
+    size_t length = strlen(folded), first = strlen(before), last = strlen(behind);
+    if (length <= first + last || strncmp(folded, before, first) != 0 || strcmp(folded + length - last, behind) != 0)
+        return NULL;
+    return arena_strndup(arena, folded + first, length - first - last);
+}
+
 per_fn *per_find(struct arena *arena, const char *per, struct per_info *info, const char **finish)
 {
     *finish = NULL;
@@ -399,10 +418,11 @@ per_fn *per_find(struct arena *arena, const char *per, struct per_info *info, co
             return find_row(info->per);
         }
     const char *folded = name_fold(arena, per);
-    const size_t length = sizeof FINISH_PREFIX - 1;
-    if (strncmp(folded, FINISH_PREFIX, length) != 0 || folded[length] == '\0')
-        return NULL;
-    *info = per_info(catalog_per_count());
-    *finish = folded + length;
-    return count_wall_area;
+    for (size_t i = 0; i < FINISH_WORDS; i++) {
+        *finish = finish_in(arena, folded, finishes[i].before, finishes[i].behind);
+        *info = finishes[i].info;
+        if (*finish)
+            return finishes[i].count;
+    }
+    return NULL;
 }

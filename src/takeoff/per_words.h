@@ -10,6 +10,13 @@ decimal_t hundredths(wide_t value, wide_t unit);
 decimal_t feet(length_t length);
 decimal_t square_feet(wide_t area);
 
+length_t wall_out_length(const struct counting *counting, const struct wall *wall);
+
+/* per_finish.c */
+per_fn count_ceiling, count_insulation, count_painted, count_floor_patch, count_wall_ends, count_posts_boxed;
+/* per_fit_up.c */
+per_fn count_furring_feet, count_filler_area, count_plate_gaps, count_cap_plates, count_blocks_beside,
+    count_joists_added;
 /* per_site.c */
 per_fn count_shoring_days, count_shores, count_shore_feet, count_shore_studs, count_jack_days, count_cribs;
 per_fn count_floor_protected, count_trips;

@@ -51,6 +51,22 @@ static void count_stitches(struct counting *counting, const struct post_design *
                                              .at = head->at});
 }
 
+static void count_cap_plate(struct counting *counting, const struct post_design *design, const char *where)
+{
+    struct arena *arena = counting->arena;
+    if (!design->cap_plate)
+        return;
+    length_t length = design->plies * design->member->ply_width;
+    line_add_pieces(counting, design->cap_plate, 1, length,
+                    (struct takeoff_line){.id = arena_printf(arena, "posts/%s/cap plate", design->post->head.id),
+                                          .what = "cap plate",
+                                          .where = where,
+                                          .counted = arena_printf(arena, "1 on top of %s, %s",
+                                                                  number_of(arena, design->plies, "ply", "plies"),
+                                                                  length_tape(arena, length)),
+                                          .at = design->post->head.at});
+}
+
 static void count_post(struct counting *counting, const struct post_design *design)
 {
     struct arena *arena = counting->arena;
@@ -69,6 +85,7 @@ static void count_post(struct counting *counting, const struct post_design *desi
                               .where = where,
                               .counted = arena_printf(arena, "%s x height %s", plies, length_tape(arena, height)),
                               .at = head->at});
+    count_cap_plate(counting, design, where);
     if (!design->nail)
         count_stitches(counting, design, where);
     else if (design->nails > 0)

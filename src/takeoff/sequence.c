@@ -131,7 +131,38 @@ const struct work_order *work_order_of(struct counting *counting)
     return order;
 }
 
-/* Work of the job's own that the order does not name comes last. */
+/* Just before the first task of the order whose name begins with "final"; with none of them, last. */
+static int place_before_final(const struct counting *counting)
+{
+    static const char FINAL[] = "final";
+    int least = INT_MAX;
+    for (size_t i = 0; i < counting->catalog->task_count; i++) {
+        const char *name = name_fold(counting->arena, counting->catalog->tasks[i].task);
+        int place = strncmp(name, FINAL, sizeof FINAL - 1) == 0 ? place_of_task(counting->order, name) : -1;
+        if (place >= 0 && place < least)
+            least = place;
+    }
+    return least == INT_MAX ? INT_MAX : least - 1;
+}
+
+/* Work of the job's own that the order does not name: where `after task` says.  Its lines come after those of tasks,
+ * and equal places stay as they are counted. */
+static int place_of_own(struct counting *counting, const char *id)
+{
+    for (size_t i = 0; i < counting->job->work_count; i++) {
+        const struct text_value *after = &counting->job->works[i].after_task;
+        if (!name_same(counting->job->works[i].head.id, id) || !after->at)
+            continue;
+        int place = place_of_task(counting->order, after->text);
+        if (place < 0)
+            diag_add(counting->diags, DIAG_T005, &after->at->at,
+                     "'after task' of '%s' is no task of the order of work: '%s'",
+                     head_name(counting->arena, KIND_WORK, &counting->job->works[i].head), after->text);
+        return place < 0 ? INT_MAX : place;
+    }
+    return place_before_final(counting);
+}
+
 void order_work(struct counting *counting)
 {
     struct name_list missing = {.arena = counting->arena};
@@ -142,8 +173,10 @@ void order_work(struct counting *counting)
         const char *name =
             line->task ? line->task->task : arena_printf(counting->arena, "%s%s", WORK, line->id + sizeof WORK - 1);
         int place = place_of_task(counting->order, name);
-        line->in_work = place < 0 ? INT_MAX : place;
-        if (place < 0 && line->task)
+        if (place < 0)
+            place = line->task ? INT_MAX : place_of_own(counting, line->id + sizeof WORK - 1);
+        line->in_work = place;
+        if (place == INT_MAX && line->task)
             list_add(&missing, name);
     }
     if (missing.count > 0)

@@ -386,6 +386,64 @@ static void doubled_joists(void **state)
     assert_true(made_says(&made, DIAG_S001));
 }
 
+/* New joists hang among the others, in their order; one beside another hangs doubled. */
+static void new_joists(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_size(&made);
+    size_t before = made.design->beams[0].side[0]->count;
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "new at", "14 in, 30 in");
+    made_set(&made, "joists", "north", "new beside", "56 in");
+    made_set(&made, "joists", "north", "new of", "DFL2-2X10");
+    made_size(&made);
+    const struct joist_design *north = made.design->beams[0].side[0];
+    assert_false(made_says(&made, DIAG_S001));
+    assert_int_equal(north->count, before + 2);
+    int found = 0;
+    for (size_t i = 0; i < north->count; i++) {
+        assert_true(i == 0 || north->place[i] > north->place[i - 1]);
+        assert_true(north->end[i].at == north->place[i]);
+        found += north->place[i] == 14 * LENGTH_INCH || north->place[i] == 30 * LENGTH_INCH;
+        assert_true(north->end[i].doubled == (north->place[i] == 56 * LENGTH_INCH));
+        assert_non_null(north->end[i].hanger);
+    }
+    assert_int_equal(found, 2);
+    made_set(&made, "joists", "north", "new at", "24 in"); /* one stands there */
+    made_size(&made);
+    assert_true(made_says(&made, DIAG_S001));
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "new beside", "25 in"); /* none stands there */
+    made_set(&made, "joists", "north", "new of", "DFL2-2X10");
+    made_size(&made);
+    assert_true(made_says(&made, DIAG_S001));
+}
+
+/* A cap plate of the post's own width bears like any plate: Fc-perp of Spruce-Pine-Fir, 425 psi (NDS 2018 Supplement
+ * Table 4A), on the overlap of beam and post. */
+static void a_cap_plate_is_checked(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "post", "P1", "cap plate", "SPF2-2X4");
+    made_size(&made);
+    const struct member_checks *end = made_member(&made, "beam B1, end 1");
+    double plate = 0, beam = 0;
+    for (size_t i = 0; i < end->count; i++) {
+        plate += strcmp(end->check[i].name, "plate under the beam") == 0 ? end->check[i].demand : 0;
+        beam += strcmp(end->check[i].name, "bearing of the beam") == 0 ? end->check[i].demand : 0;
+        if (strcmp(end->check[i].name, "plate under the beam") == 0)
+            assert_near(end->check[i].capacity, 425, 1e-9);
+    }
+    assert_true(plate > 0);
+    assert_near(plate, beam, 1e-9); /* the same load on the same area */
+    assert_false(made_says(&made, DIAG_K013));
+    made_set(&made, "post", "P1", "member", "SPF-STUD-2X6");
+    made_size(&made);
+    assert_true(made_says(&made, DIAG_K013)); /* narrower than the post */
+}
+
 /* What the job knows of an old post's wood stands with its checks. */
 static void species_note(void **state)
 {
@@ -419,6 +477,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(upset_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(joists_run_on, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(member_not_in_catalog, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(new_joists, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_cap_plate_is_checked, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(doubled_joists, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(load_beyond_the_beam, support_setup, support_teardown),
     };

@@ -21,7 +21,7 @@ struct house {
     struct task task[1];
     struct trade trade[1];
     struct price price[1];
-    struct assembly_line assembly[60];
+    struct assembly_line assembly[80];
     struct catalog catalog;
     struct beam beam[2];
     struct joists joists[2];

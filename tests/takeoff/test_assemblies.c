@@ -58,6 +58,19 @@ static const struct {
     {"cubic foot of debris", 0}, /* no debris.csv here: one load */
     {"dump run", 100},
     {"dumpster", 0},
+    {"square foot of insulation put back", 0},
+    {"square foot of gypsum board ceiling", 6839}, /* what a ceiling is taken for when nothing is said */
+    {"square foot of plaster ceiling", 0},
+    {"foot of strip floor", 0},
+    {"square foot painted", 10259}, /* 68.39 x 1.5 = 102.585 */
+    {"wall end", 300},              /* both of B1, the pocket of B2; its other end hangs in the room */
+    {"post boxed", 0},
+    {"foot of furring", 0}, /* no wall is said to come out under a beam: see test_fit_up.c */
+    {"square foot of filler", 0},
+    {"plate gap", 0},
+    {"cap plate", 0},
+    {"block beside a beam", 0},
+    {"joist added", 0},
 };
 
 static struct assembly_line *add_part(struct house *house, const char *assembly, const char *per, const char *item,
@@ -124,8 +137,8 @@ static void what_carries_nothing_is_not_counted(void **state)
 static void no_word_is_forgotten(void **state)
 {
     (void)state;
-    assert_int_equal(per_count(), catalog_per_count() + 1);
-    for (size_t i = 0; i + 1 < per_count(); i++) {
+    assert_int_equal(per_count(), catalog_per_count() + 3); /* and those with a finish in them */
+    for (size_t i = 0; i < catalog_per_count(); i++) {
         bool tested = false;
         for (size_t k = 0; k < COUNT_OF(counts); k++)
             tested = tested || name_same(counts[k].per, per_info(i).per);

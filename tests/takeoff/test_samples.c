@@ -129,11 +129,46 @@ static void parlor_by_hand(void **state)
     assert_int_equal(found, 1);
 }
 
+static bool is_mark_clear(const struct joist_design *side, const struct beam *beam, length_t mark)
+{
+    for (size_t i = 0; i < side->count; i++) {
+        const struct joist_end *end = &side->end[i];
+        length_t off = mark > end->at ? mark - end->at : end->at - mark;
+        if (off < end->width / 2 + beam->clear_of_hangers.length)
+            return false;
+    }
+    return true;
+}
+
+/* Lapped joists of parlor: side B hangs 1-1/2 in, one joist thickness, further from end 1, so that no two hangers face
+ * each other; and no ply fastener is driven within 1-1/2 in of a joist of the face that it goes into. */
+static void lapped_joists_do_not_face_each_other(void **state)
+{
+    struct sample sample = count_sample(*state, "parlor.ini");
+    const struct beam_design *design = &sample.design->beams[0];
+    const struct joist_design *a = design->side[0], *b = design->side[1];
+    assert_int_equal(a->count, b->count);
+    for (size_t i = 0; i < a->count; i++) {
+        assert_true(b->end[i].at - a->end[i].at == 3 * LENGTH_INCH / 2);
+        for (size_t k = 0; k < b->count; k++)
+            assert_true(a->end[i].at != b->end[k].at);
+    }
+    assert_int_equal(sample.takeoff->ply_layout_count, 1);
+    const struct layout *layout = &sample.takeoff->ply_layout[0].layout;
+    size_t marks = 0;
+    for (int face = 0; face < layout->faces; face++)
+        for (int row = 0; row < layout->rows; row++)
+            for (size_t i = 0; i < layout->row[face][row].count; i++, marks++)
+                assert_true(is_mark_clear(design->side[face], design->beam, layout->row[face][row].at[i]));
+    assert_true(layout->faces == 2 && layout->rows == 2 && marks > 32); /* each 12 in at least, four rows of 128 in */
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(counts_of_every_sample_hold, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(parlor_by_hand, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(lapped_joists_do_not_face_each_other, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

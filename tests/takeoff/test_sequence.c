@@ -62,6 +62,29 @@ static void as_the_job_says(void **state)
     assert_null(message(house, 0));
 }
 
+/* Work that the order does not name comes before the first task named "final ...", or right after the task it says. */
+static void own_work_has_its_place(void **state)
+{
+    struct house *house = working_house(*state, NULL);
+    struct work work = {.head = head_of("piano"), .hours = {DECIMAL_ONE, &house->written}};
+    house->job.works = &work;
+    house->job.work_count = 1;
+    ((struct task *)house->catalog.tasks)[CLEAN].task = "Final clean"; /* order 40 */
+    const struct takeoff_line *line = line_of(house_count(house), "work/piano");
+    assert_int_equal(line->in_work, 39);
+    work.after_task = (struct text_value){"hang joist", &house->written};
+    const struct takeoff *takeoff = house_count(house);
+    const struct takeoff_line *hang = line_of(takeoff, "assembly/house/hang joist");
+    line = line_of(takeoff, "work/piano");
+    assert_int_equal(line->in_work, 20);
+    assert_int_equal(hang->in_work, 20);
+    assert_true(hang < line); /* equal places stay as they are counted */
+    assert_null(message(house, 0));
+    work.after_task.text = "hang joists";
+    (void)house_count(house);
+    assert_non_null(strstr(message(house, 0), "'after task' of 'work piano'"));
+}
+
 /* One message for all unknown names, one for all that is left out, one for all twice. */
 static void one_message_each(void **state)
 {
@@ -162,6 +185,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(as_the_catalog_ships_it, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(as_the_job_says, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(own_work_has_its_place, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(one_message_each, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(the_peak_is_bought, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(tasks_of_a_shore_are_known, support_setup, support_teardown),
