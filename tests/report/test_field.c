@@ -231,6 +231,26 @@ static void sheet_has_no_money_and_no_formula(void **state)
     }
 }
 
+/* Each beam and the whole job begin a page of their own; no two breaks are nearer than a part's heading. */
+static void every_beam_begins_a_page(void **state)
+{
+    struct report report = report_of(run_sample(*state, "two-beams.ini"));
+    const struct page *page = field_page(*state, &report);
+    size_t titles = 0;
+    for (size_t i = 0; i < page->span_count; i++) {
+        if (page->span[i].look != LOOK_CREW_BEAM)
+            continue;
+        bool broken = false;
+        for (size_t k = 0; k < page->break_count; k++)
+            broken |= page->breaks[k] == page->span[i].row;
+        assert_int_equal(broken, titles > 0);
+        titles++;
+    }
+    assert_int_equal(titles, 3);
+    for (size_t k = 1; k < page->break_count; k++)
+        assert_true(page->breaks[k] > page->breaks[k - 1] + 2);
+}
+
 static char *replaced(struct arena *arena, const char *text, const char *old, const char *new)
 {
     const char *at = strstr(text, old);
@@ -287,6 +307,37 @@ static void readings_are_not_split(void **state)
     }
 }
 
+static void sheets_fit_a_terminal(void **state)
+{
+    for (size_t i = 0; i < SAMPLES; i++) {
+        struct report report = report_of(run_sample(*state, arena_printf(*state, "%s.ini", samples[i])));
+        const char *text = report_field(*state, &report, false, 80);
+        for (const char *line = text; *line;) {
+            size_t length = strcspn(line, "\n");
+            assert_true(utf8_count(line, length) <= 80);
+            line += length + (line[length] == '\n');
+        }
+    }
+}
+
+/* A cut under the roof at end 2 alone, a notch at end 1 as long as it is said to be. */
+static void ends_of_plies_are_said(void **state)
+{
+    char *text = replaced(*state, read_sample(*state, "parlor.ini"), "above = nothing\n",
+                          "above = nothing\nroof cut pitch = 6/12\nroof cut heel = 5-1/2 in\nroof cut at = end 2\n"
+                          "notch 1 = 1 in\nnotch 1 length = 4 in\n");
+    struct report report = report_of(run_text(*state, "parlor.ini", text));
+    struct field field = field_of(*state, &report);
+    const struct field_table *plies = table_of(part_of_beam(&field, "beam parlor", "plies"), "plies");
+    assert_true(plies->rows >= 2);
+    for (size_t i = 0; i < plies->rows; i++) {
+        assert_string_equal(plies->row[i][2].text, "up");
+        assert_non_null(strstr(plies->row[i][3].text, "a stick of "));
+        assert_string_equal(plies->row[i][4].text, "END 1: bottom notched, 1\" deep, 4\" long; END 2: top cut 6/12, "
+                                                   "5-1/2\" left at its end");
+    }
+}
+
 /* The stop box names what stands open; a budget is not built from. */
 static void stop_box_says_what_is_open(void **state)
 {
@@ -325,9 +376,12 @@ int main(void)
         cmocka_unit_test_setup_teardown(hang_order_stays_level, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shows_what_is_in_the_way, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sheet_has_no_money_and_no_formula, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(every_beam_begins_a_page, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(user_text_stays_text, support_setup, packages_teardown),
         cmocka_unit_test_setup_teardown(same_bytes_twice, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(readings_are_not_split, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(sheets_fit_a_terminal, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(ends_of_plies_are_said, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(stop_box_says_what_is_open, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sheets_say_what_the_job_says, support_setup, support_teardown),
     };

@@ -7,7 +7,7 @@
 #include "samples.h"
 
 struct written {
-    char *json, *screen, *book, *client;
+    char *json, *screen, *field, *book, *client;
     size_t book_length, client_length;
 };
 
@@ -32,7 +32,9 @@ static struct written write_all(struct arena *arena, const char *folder, const c
     const char *book = arena_printf(arena, "%s/book.xlsx", folder),
                *client = arena_printf(arena, "%s/client.xlsx", folder);
     const char *at = NULL, *why = NULL;
-    struct written out = {.json = report_json(arena, &report), .screen = report_check(arena, &report, false, 100)};
+    struct written out = {.json = report_json(arena, &report),
+                          .screen = report_check(arena, &report, false, 100),
+                          .field = report_field(arena, &report, false, 100)};
     assert_int_equal(report_workbook(arena, &report, book, &at, &why), WRITE_DONE);
     assert_int_equal(report_client(arena, &report, client, &at, &why), WRITE_DONE);
     out.book = slurp(arena, book, &out.book_length);
@@ -60,6 +62,7 @@ static void a_decimal_comma_changes_no_byte(void **state)
         assert_string_equal(comma, "1,5"); /* the locale really was on */
         assert_string_equal(again.json, plain.json);
         assert_string_equal(again.screen, plain.screen);
+        assert_string_equal(again.field, plain.field);
         assert_int_equal(again.book_length, plain.book_length);
         assert_memory_equal(again.book, plain.book, plain.book_length);
         assert_int_equal(again.client_length, plain.client_length);
