@@ -190,6 +190,24 @@ const struct post_design *field_post(const struct field_beam *of, const struct p
     return NULL;
 }
 
+static bool hangs_here(const struct field_beam *of, const struct beam_end *end)
+{
+    return end->kind == END_BEAM && end->ref.at && end->ref.index == beam_index(of);
+}
+
+bool field_carries_hung(const struct field_beam *of)
+{
+    for (size_t i = 0; i < of->job->beam_count; i++)
+        if (hangs_here(of, &of->job->beams[i].end_[0]) || hangs_here(of, &of->job->beams[i].end_[1]))
+            return true;
+    for (size_t i = 0; i < of->design->opening_count; i++) {
+        const struct opening_design *opening = &of->design->openings[i];
+        if (opening->side && opening->side->beam == of->beam->beam && opening->trimmers[0].hanger)
+            return true;
+    }
+    return false;
+}
+
 static bool is_post(const struct beam_end *end, size_t post)
 {
     return end->kind == END_POST && end->ref.at && end->ref.index == post;

@@ -108,6 +108,8 @@ bool field_has_shore(const struct field_beam *of, const struct shore_design *sho
 int field_shore_side(const struct field_beam *of, const struct shore *shore);
 const struct cut_side *field_cut_side(const struct field_beam *of, int side);
 const struct post_design *field_post(const struct field_beam *of, const struct post *post);
+/* Beams or trimmers of openings hang on it. */
+bool field_carries_hung(const struct field_beam *of);
 /* Posts under the beam or on it. */
 bool field_has_post(const struct field_beam *of, size_t post);
 

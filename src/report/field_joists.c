@@ -205,6 +205,19 @@ static bool any_seat(const struct field_beam *of)
     return false;
 }
 
+static void say_none_fits(struct field_beam *of, struct field_part *part)
+{
+    size_t none = 0;
+    for (int side = 0; side < 2; side++) {
+        const struct cut_side *cut = field_cut_side(of, side);
+        for (size_t i = 0; cut && i < cut->design->count; i++)
+            none += !cut->design->end[i].hanger;
+    }
+    if (none > 0)
+        field_add(of->arena, part, FIELD_STOP, "no hanger of the catalog fits %zu of the joists: none of them is cut",
+                  none);
+}
+
 static void add_joists(struct field_beam *of, struct field_part *part)
 {
     for (int side = 0; side < 2; side++) {
@@ -225,6 +238,7 @@ static void add_joists(struct field_beam *of, struct field_part *part)
     if (table->rows == 0)
         field_add(of->arena, part, FIELD_SAY, "No joist is cut for this beam.");
     say_hangers(of, part);
+    say_none_fits(of, part);
 }
 
 void field_joists(struct field_beam *of)
@@ -333,6 +347,9 @@ void field_raise(struct field_beam *of)
         field_add(of->arena, part, FIELD_SAY,
                   "Joists on one face alone turn the beam: its braces stay until the last hanger is full. Fill every "
                   "hole of a hanger before the next.");
+    if (field_carries_hung(of))
+        field_add(of->arena, part, FIELD_SAY,
+                  "What else hangs on it, trimmers and beams, goes on with the joists beside it.");
     if (hung_at(of, 0) + hung_at(of, 1) > 0)
         add_rounds(of, part);
 }

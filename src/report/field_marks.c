@@ -177,18 +177,6 @@ static size_t say_layouts(struct field_beam *of, struct field_part *part)
     return count;
 }
 
-static bool carries_hung(struct field_beam *of)
-{
-    struct hung_list list = {0};
-    hung_beams(of, &list);
-    for (size_t i = 0; i < of->design->opening_count; i++) {
-        const struct opening_design *opening = &of->design->openings[i];
-        if (opening->side && opening->side->beam == of->beam->beam && opening->trimmers[0].hanger)
-            return true;
-    }
-    return list.count > 0;
-}
-
 void field_marks(struct field_beam *of)
 {
     struct field_part *part = field_part_add(of->arena, of->sheet, "marks", "Tape strip");
@@ -196,7 +184,7 @@ void field_marks(struct field_beam *of)
         field_add(of->arena, part, of->beam->plies > 1 ? FIELD_STOP : FIELD_SAY, "%s",
                   of->beam->plies > 1 ? "no pattern for the ply fasteners: ask the engineer"
                                       : "One ply: nothing to fasten.");
-    else if (of->beam->beam->more_at_hung.count > 0 && carries_hung(of))
+    else if (of->beam->beam->more_at_hung.count > 0 && field_carries_hung(of))
         field_add(of->arena, part, FIELD_SAY,
                   "Beside each hanger of a hung beam or trimmer %d more on each face, within 12 in of it.",
                   of->beam->beam->more_at_hung.count);

@@ -36,7 +36,25 @@ static const char *rows_text(const struct field_beam *of, const struct shore_des
     for (int i = 1; i <= design->brace_rows; i++)
         buffer_printf(&text, "%s%s", i > 1 ? ", " : " at ",
                       length_tape(of->arena, bottom->ply_width + stud * i / (design->brace_rows + 1)));
-    buffer_printf(&text, " above the floor, nailed to every stud");
+    buffer_printf(&text, " above the floor, fastened to every stud");
+    return buffer_text(&text);
+}
+
+/* "11 studs every 1' 4\""; "strongback 2 - DFL2-2X10 on posts, their middles 3\", 6' 0\" from its end" */
+static const char *uprights_text(const struct field_beam *of, const struct shore_design *design)
+{
+    struct arena *arena = of->arena;
+    const struct shore *shore = design->shore;
+    if (!design->strongback)
+        return arena_printf(arena, "%d studs every %s", design->studs, length_tape(arena, design->spacing));
+    struct buffer text = {.arena = arena};
+    buffer_printf(&text, "strongback %s on posts, their middles",
+                  field_member(arena, design->strongback, shore->strongback_plies.count));
+    for (size_t i = 0; i < shore->supports.count; i++)
+        buffer_printf(&text, "%s %s", i ? "," : "", length_tape(arena, shore->supports.item[i]));
+    buffer_printf(&text, " from its end; %s",
+                  shore->hung_by.at ? arena_printf(arena, "the joists hang from it in straps %s", shore->hung_by.text)
+                                    : "the joists lie on it");
     return buffer_text(&text);
 }
 
@@ -45,13 +63,14 @@ static void say_stand(struct field_beam *of, struct field_part *part, const stru
     struct arena *arena = of->arena;
     const struct shore *shore = design->shore;
     const char *name = head_name(arena, KIND_SHORE, &shore->head);
-    field_add(arena, part, FIELD_SAY, "%s holds %s. Set back %s from the wall; %s long, %s high; %d %s every %s.", name,
+    field_add(arena, part, FIELD_SAY, "%s holds %s. Set back %s from the wall; %s long, %s high; %s.", name,
               held_text(of, shore), length_tape(arena, shore->set_back.length), length_tape(arena, design->length),
-              length_tape(arena, design->height), design->studs, design->strongback ? "post plies" : "studs",
-              length_tape(arena, design->spacing));
+              length_tape(arena, design->height), uprights_text(of, design));
     const char *rows = rows_text(of, design);
-    field_add(arena, part, FIELD_SAY, "%s: %d brace %s%s; a diagonal for each 8 ft, both ends nailed.", name,
-              design->brace_rows, design->brace_rows == 1 ? "row" : "rows", rows);
+    field_add(arena, part, FIELD_SAY,
+              "%s: %d brace %s%s; a diagonal for each 8 ft, fastened at both ends and where it "
+              "crosses a stud.",
+              name, design->brace_rows, design->brace_rows == 1 ? "row" : "rows", rows);
 }
 
 static void say_below(struct field_beam *of, struct field_part *part, const struct shore_design *design)
@@ -181,8 +200,9 @@ static void say_sag(struct field_beam *of, struct field_part *part)
 void field_lower(struct field_beam *of)
 {
     struct field_part *part = field_part_add(of->arena, of->sheet, "lower", "Let the load down");
-    field_add(of->arena, part, FIELD_TICK,
-              "every hanger has all its nails, straps and posts are nailed off, the ply fasteners are in");
+    bool hung = field_hangs_joists(of->beam->beam);
+    field_add(of->arena, part, FIELD_TICK, "%s, straps and posts are nailed off, the ply fasteners are in",
+              hung ? "every hanger has all its nails" : "every joist bears tight on the beam");
     field_add(
         of->arena, part, FIELD_SAY,
         "Stretch a string below the beam from END 1 to END 2 and read the gap at the place named here before "
@@ -198,8 +218,10 @@ void field_finish(struct field_beam *of)
     struct field_part *part = field_part_add(of->arena, of->sheet, "finish", "Take down, hold, clean");
     field_add(of->arena, part, FIELD_TICK,
               "take down the shoring: braces and diagonals last of each shore; its lumber goes back for the next job");
-    field_add(of->arena, part, FIELD_TICK,
-              "HOLD: nothing is covered until the framing inspection is signed; signed by, date: ____________");
+    field_add(
+        of->arena, part, FIELD_TICK,
+        "HOLD: nothing is covered until the framing inspection is signed; the order of work says whether before or "
+        "after the shores go. Signed by, date: ____________");
     if (of->beam->beam->specified_by.at)
         field_add(of->arena, part, FIELD_TICK,
                   "HOLD: the engineer's visit, where his sheet asks for one: ____________");

@@ -74,11 +74,15 @@ static void add_ties(struct field_beam *of, struct field_part *part)
     bool any = false;
     for (int side = 0; side < 2; side++) {
         const struct joist_design *joists = of->beam->side[side];
-        if (!joists || joists->joists->ties_the_roof.choice != YES)
+        int ties = joists ? joists->joists->ties_the_roof.choice : NO;
+        if (ties != YES && ties != UNKNOWN)
             continue;
         any = true;
         const char *name = head_name(of->arena, KIND_JOISTS, &joists->joists->head);
-        if (joists->strap && joists->tied_pairs > 0)
+        if (ties == UNKNOWN)
+            field_add(of->arena, part, FIELD_STOP,
+                      "whether %s hold the rafters together is not known: none is cut before it is", name);
+        else if (joists->strap && joists->tied_pairs > 0)
             field_add(of->arena, part, FIELD_TICK,
                       "ties in place: %s hold the rafters together: each of %zu pairs is tied by a board across both "
                       "joists before it is cut, and that board stays until strap %s is nailed over the beam",
