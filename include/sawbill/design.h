@@ -134,6 +134,7 @@ struct beam_design {
     length_t width, cut_length; /* of the ply: bearing + clear span + bearing, less what a hanger takes */
     length_t bearing[2];
     double design_span_in, weight_plf;
+    double past_in[2]; /* of an end with an overhang: from the middle of its bearing to the end of the wood; else 0 */
     struct loads end_lb[2]; /* reactions at end 1 and end 2: with inner supports the most of any set of loaded spans */
     const struct hanger *end_hanger[2];
     const struct joist_design *side[2];

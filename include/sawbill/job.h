@@ -344,6 +344,7 @@ struct beam {
     struct beam_inners inner;             /* supports between its ends, from end 1 on */
     struct lengths_value splices;         /* all plies cut there, each over the middle of an inner support */
     struct text_value hold_down_engineer; /* who answers for supports that it or wind lifts off */
+    struct length_value overhang[2];      /* "overhang 1": wood past the outer edge of the bearing there */
     struct beam_drawn drawn;              /* "specified dead" and its kin, beside specified_span */
     struct text_value ceiling_finish;     /* default gypsum board */
     struct choice_value insulation_back;  /* "insulation put back": enum yes; default no */

@@ -134,6 +134,11 @@ static void inner_in_order(const struct ruling *ruling)
     }
 }
 
+length_t farthest_place(const struct beam *beam)
+{
+    return beam->clear_span.length + beam->overhang[0].length + beam->overhang[1].length + LENGTH_FOOT;
+}
+
 /* As for beams that hang: a foot beyond the clear span is on no bearing of the trade any more. */
 static void inner_within(const struct ruling *ruling)
 {
@@ -141,7 +146,7 @@ static void inner_within(const struct ruling *ruling)
     struct arena *arena = ruling->checker->arena;
     for (size_t i = 0; i < beam->inner.count && beam->clear_span.at; i++) {
         const struct beam_end *on = &beam->inner.item[i].on;
-        if (on->at_length <= 0 || on->at_length > beam->clear_span.length + LENGTH_FOOT)
+        if (on->at_length <= 0 || on->at_length > farthest_place(beam))
             rule_broken(ruling, on->at, "'inner' at %s is not between the ends of %s, which spans %s",
                         length_tape(arena, on->at_length), ruling->name, length_tape(arena, beam->clear_span.length));
     }
@@ -206,9 +211,29 @@ static void splices_over_inner(const struct ruling *ruling)
     }
 }
 
+static void overhang_fits(const struct ruling *ruling)
+{
+    const struct beam *beam = ruling->element;
+    for (int end = 0; end < 2; end++) {
+        const struct length_value *overhang = &beam->overhang[end];
+        enum end_kind kind = beam->end_[end].kind;
+        bool slope = beam->roof_cut_pitch.at && beam->roof_cut_at.choice != (end ? END_ONE : END_TWO);
+        if (!overhang->at || overhang->length == 0)
+            continue;
+        if (kind != END_POST && kind != END_PLATE && kind != END_UNANSWERED)
+            rule_broken(ruling, overhang->at,
+                        "'overhang %d' needs 'end %d' on a post or plate: nothing else lets the "
+                        "wood run on",
+                        end + 1, end + 1);
+        else if (slope || beam->notch[end].at)
+            rule_broken(ruling, overhang->at, "end %d has an overhang and is cut: an engineer must size both", end + 1);
+    }
+}
+
 static const struct rule rules[] = {
-    {KIND_BEAM, DIAG_K013, inner_in_order},     {KIND_BEAM, DIAG_K009, inner_within},
-    {KIND_BEAM, DIAG_K013, inner_posts_once},   {KIND_BEAM, DIAG_K017, inner_needs_bearing},
-    {KIND_BEAM, DIAG_K013, splices_over_inner}, {KIND_BEAM, DIAG_K017, inner_beside_a_post},
+    {KIND_BEAM, DIAG_K013, overhang_fits},       {KIND_BEAM, DIAG_K013, inner_in_order},
+    {KIND_BEAM, DIAG_K009, inner_within},        {KIND_BEAM, DIAG_K013, inner_posts_once},
+    {KIND_BEAM, DIAG_K017, inner_needs_bearing}, {KIND_BEAM, DIAG_K013, splices_over_inner},
+    {KIND_BEAM, DIAG_K017, inner_beside_a_post},
 };
 const struct rules rules_of_inner = {rules, sizeof rules / sizeof *rules};

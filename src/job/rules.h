@@ -29,6 +29,9 @@ extern const struct rules rules_of_frame, rules_of_inner, rules_of_openings, rul
 /* Adds the rule's message at an entry, or at the section when entry is NULL. */
 void rule_broken(const struct ruling *ruling, const struct entry *entry, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
+/* No place along a beam lies farther from end 1: a foot beyond the clear span and overhangs is on no bearing of the
+ * trade any more. */
+length_t farthest_place(const struct beam *beam);
 /* from stands before to, where both are written. */
 void judge_stretch(const struct ruling *ruling, const struct length_value *from, const struct length_value *to);
 

@@ -366,7 +366,7 @@ static void beam_hangs_within(const struct ruling *ruling)
         if (at->kind != END_BEAM || !ref_found(&at->ref))
             continue;
         const struct beam *carrier = &ruling->job->beams[at->ref.index];
-        if (carrier->clear_span.at && at->at_length > carrier->clear_span.length + LENGTH_FOOT)
+        if (carrier->clear_span.at && at->at_length > farthest_place(carrier))
             rule_broken(ruling, at->at, "'end %d' stands at %s, but [beam %s] is only %s long", end + 1,
                         length_tape(arena, at->at_length), carrier->head.id,
                         length_tape(arena, carrier->clear_span.length));

@@ -49,7 +49,7 @@ static void stands_within(const struct ruling *ruling)
     if (!ref_found(&it->on) || !it->at.at)
         return;
     const struct beam *beam = &ruling->job->beams[it->on.index];
-    if (beam->clear_span.at && it->at.length > beam->clear_span.length + LENGTH_FOOT)
+    if (beam->clear_span.at && it->at.length > farthest_place(beam))
         rule_broken(ruling, it->at.at, "%s at %s is beyond [beam %s], which spans %s", ruling->name,
                     length_tape(arena, it->at.length), beam->head.id, length_tape(arena, beam->clear_span.length));
 }

@@ -181,7 +181,7 @@ static void beam_meets_its_joists(const struct ruling *ruling)
         if (!ref_found(&beam->joists[side]) || !beam->clear_span.at)
             continue;
         const struct joists *joists = &ruling->job->joists[beam->joists[side].index];
-        if (joists->first_joist.at && joists->first_joist.length > beam->clear_span.length + LENGTH_FOOT)
+        if (joists->first_joist.at && joists->first_joist.length > farthest_place(beam))
             rule_broken(ruling, joists->first_joist.at,
                         "'first joist' of [joists %s], %s, is beyond %s, which spans %s", joists->head.id,
                         length_tape(arena, joists->first_joist.length), ruling->name,

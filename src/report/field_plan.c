@@ -47,6 +47,8 @@ static const char *end_text(const struct field_beam *of, int end)
     struct buffer text = {.arena = of->arena};
     buffer_printf(&text, "%s; bearing %s", support_text(of, &of->beam->beam->end_[end]),
                   length_tape(of->arena, of->beam->bearing[end]));
+    if (of->beam->past_in[end] > 0)
+        buffer_printf(&text, "; runs on %s past it", length_tape(of->arena, of->beam->beam->overhang[end].length));
     if (hanger)
         buffer_printf(&text, "; hanger %s", hanger->code);
     if (of->beam->held[end])

@@ -79,6 +79,7 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
         cJSON *end = json_object(json, ends, NULL);
         json_integer(json, end, "end", i + 1);
         json_length(json, end, "bearing", beam->bearing[i]);
+        json_length(json, end, "overhang", beam->beam->overhang[i].length);
         json_loads(json, end, "lb", &beam->end_lb[i]);
         json_text(json, end, "held_by", beam->held[i]);
         json_loads(json, end, "lb_least", &beam->end_least_lb[i]);

@@ -97,7 +97,7 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
     const char *name = head_name(s->arena, KIND_BEAM, &bd->beam->head);
     say_values(s, bd->member);
     say_service(s, bd, name);
-    if (bd->inner_count > 0)
+    if (beam_runs_on(bd))
         inner_say(s, bd, name);
     else
         basis_add(s, arena_printf(s->arena, "%s: design span %s, center to center of its bearings", name,

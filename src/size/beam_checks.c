@@ -11,7 +11,7 @@ struct beam_case beam_case_of(struct sizing *s, size_t beam)
     const struct beam_design *bd = &s->design->beams[beam];
     const struct stack *stack = &s->stack[beam];
     struct beam_case out = {.count = stack->count, .span_in = bd->design_span_in};
-    out.offset_in = length_inches(bd->bearing[0]) / 2;
+    out.offset_in = beam_zero_in(bd);
     out.load = arena_array(s->arena, stack->count, sizeof *out.load);
     for (size_t i = 0; i < stack->count; i++) {
         struct beam_load load = stack->item[i].load;
@@ -232,7 +232,7 @@ bool beam_member_check(struct sizing *s, size_t index)
     if (!checks->specified)
         service_ask(s, bd->member, &bd->beam->service, checks->id, &bd->beam->head.at, "specified by");
     struct beam_case at = beam_case_of(s, index);
-    if (bd->inner_count > 0)
+    if (beam_runs_on(bd))
         inner_member_checks(s, bd, &at, checks);
     else
         one_span_checks(s, bd, &at, checks);

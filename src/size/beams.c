@@ -31,7 +31,7 @@ static void react(struct sizing *s, size_t index)
 {
     struct beam_design *bd = &s->design->beams[index];
     struct beam_case at = beam_case_of(s, index);
-    if (bd->inner_count > 0) {
+    if (beam_runs_on(bd)) {
         inner_react(s, bd, &at);
         return;
     }
@@ -59,6 +59,11 @@ static void lay_out(struct sizing *s, size_t index)
     }
     bd->design_span_in =
         length_inches(bd->cut_length) - (length_inches(bd->bearing[0]) + length_inches(bd->bearing[1])) / 2;
+    for (int end = 0; end < 2; end++) {
+        length_t overhang = bd->beam->overhang[end].length;
+        bd->cut_length += overhang;
+        bd->past_in[end] = overhang > 0 ? length_inches(overhang) + length_inches(bd->bearing[end]) / 2 : 0;
+    }
     inner_lay_out(s, bd);
     upset_lay_out(bd);
     for (int side = 0; side < 2; side++)

@@ -71,7 +71,7 @@ static const char *shear_note(struct sizing *s, const struct end_cut *cut)
 static void along(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                   const struct combination *combo, const double *x, size_t count, struct beam_at *out)
 {
-    if (bd->inner_count > 0) {
+    if (beam_runs_on(bd)) {
         inner_at(s, bd, at, combo->factor, x, count, out);
         return;
     }

@@ -22,7 +22,7 @@ static struct beam_case without_own(struct sizing *s, size_t beam)
 static struct beam_extreme most_of(struct sizing *s, const struct beam_design *bd, const struct beam_case *at)
 {
     const double factor[LOAD_SOURCES] = {[LOAD_DEAD] = 1};
-    if (bd->inner_count == 0)
+    if (!beam_runs_on(bd))
         return beam_solve(at->span_in, at->load, at->count, factor).sag;
     struct beam_extremes *span = arena_array(s->arena, bd->inner_count + 1, sizeof *span);
     inner_extremes(s, bd, at, factor, span);

@@ -30,11 +30,11 @@ static double shear_at(struct sizing *s, const struct beam_design *bd, const str
                        const struct combination *combo, double wood_x)
 {
     double x = fmin(fmax(wood_x - at->offset_in, 0), at->span_in), shear = 0;
-    for (int side = 0; side < 2 && bd->inner_count == 0; side++) {
+    for (int side = 0; side < 2 && !beam_runs_on(bd); side++) {
         double beside = fmin(fmax(x + (side ? 1e-6 : -1e-6), 0), at->span_in * (1 - 1e-12));
         shear = fmax(shear, fabs(beam_at(at->span_in, at->load, at->count, combo->factor, beside).shear));
     }
-    if (bd->inner_count == 0)
+    if (!beam_runs_on(bd))
         return shear;
     struct beam_extremes *most = arena_array(s->arena, bd->inner_count + 1, sizeof *most);
     inner_extremes(s, bd, at, combo->factor, most);

@@ -1,6 +1,6 @@
-/* A beam with supports between its ends: where they are and what they carry.  Dead load stands on every span, each
- * other source on any set of them.  Plies that are cut over a support carry no moment over it: each piece from splice
- * to splice is a beam of its own. */
+/* A beam with supports between its ends, or wood past them: where they are and what they carry.  Dead load stands on
+ * every span, each other source on any set of them.  Plies that are cut over a support carry no moment over it: each
+ * piece from splice to splice is a beam of its own. */
 #include "size.h"
 
 #include <math.h>
@@ -16,13 +16,23 @@ struct part {
 static const bool patterned[LOAD_SOURCES] = {
     [LOAD_LIVE] = true, [LOAD_ROOF_LIVE] = true, [LOAD_SNOW] = true, [LOAD_ATTIC] = true};
 
+bool beam_runs_on(const struct beam_design *bd)
+{
+    return bd->inner_count > 0 || bd->past_in[0] > 0 || bd->past_in[1] > 0;
+}
+
+double beam_zero_in(const struct beam_design *bd)
+{
+    return length_inches(bd->beam->overhang[0].length) + length_inches(bd->bearing[0]) / 2;
+}
+
 double inner_place_in(const struct beam_design *bd, size_t support)
 {
     if (support == 0)
         return 0;
     if (support > bd->inner_count)
         return bd->design_span_in;
-    return length_inches(bd->inner[support - 1].inner->on.at_length) - length_inches(bd->bearing[0]) / 2;
+    return length_inches(bd->inner[support - 1].inner->on.at_length) - beam_zero_in(bd);
 }
 
 double inner_span_in(const struct beam_design *bd, size_t span)
@@ -124,13 +134,33 @@ static struct part part_from(const struct beam_design *bd, size_t first)
     return part;
 }
 
-/* The loads of a part, measured from its first support.  What stands just over a splice goes to its left; it brings no
+/* Wood of a part past its first (0) or last support: only where the beam ends there. */
+static double past_of(const struct beam_design *bd, struct part part, int end)
+{
+    if (end == 0)
+        return part.first == 0 ? bd->past_in[0] : 0;
+    return part.last > bd->inner_count ? bd->past_in[1] : 0;
+}
+
+/* In the design span, where a part begins; and how long it is. */
+static double part_zero(const struct beam_design *bd, struct part part)
+{
+    return inner_place_in(bd, part.first) - past_of(bd, part, 0);
+}
+
+static double part_length(const struct beam_design *bd, struct part part)
+{
+    return inner_place_in(bd, part.last) + past_of(bd, part, 1) - part_zero(bd, part);
+}
+
+/* The loads of a part, measured from where it begins.  What stands just over a splice goes to its left; it brings no
  * moment to either. */
 static size_t part_loads(const struct beam_design *bd, struct part part, const struct beam_case *at,
                          struct beam_load *out)
 {
-    double zero = inner_place_in(bd, part.first), low = part.first == 0 ? -INFINITY : zero;
-    double high = part.last > bd->inner_count ? INFINITY : inner_place_in(bd, part.last);
+    double zero = part_zero(bd, part), low = part.first == 0 ? -INFINITY : inner_place_in(bd, part.first);
+    double high = part.last > bd->inner_count ? INFINITY : inner_place_in(bd, part.last),
+           length = part_length(bd, part);
     size_t count = 0;
     for (size_t i = 0; i < at->count; i++) {
         struct beam_load load = at->load[i];
@@ -142,6 +172,12 @@ static size_t part_loads(const struct beam_design *bd, struct part part, const s
             load = spans_cut(&load, from, to);
         load.from_in -= zero;
         load.to_in -= zero;
+        if (past_of(bd, part, 0) > 0) /* the last of a fraction past the end of the wood */
+            load.from_in = fmax(load.from_in, 0);
+        if (past_of(bd, part, 1) > 0)
+            load.to_in = fmin(load.to_in, length);
+        if (load.point)
+            load.from_in = load.to_in = past_of(bd, part, 1) > 0 ? fmin(load.from_in, length) : load.from_in;
         out[count++] = load;
     }
     return count;
@@ -156,8 +192,8 @@ static struct beam_spans part_spans(struct sizing *s, const struct beam_design *
     out.count = part_loads(bd, part, at, load);
     out.support = arena_array(s->arena, out.supports, sizeof *out.support);
     for (size_t i = 0; i < out.supports; i++)
-        out.support[i].at_in = inner_place_in(bd, part.first + i) - inner_place_in(bd, part.first);
-    out.length_in = out.support[out.supports - 1].at_in;
+        out.support[i].at_in = inner_place_in(bd, part.first + i) - part_zero(bd, part);
+    out.length_in = past_of(bd, part, 1) > 0 ? part_length(bd, part) : out.support[out.supports - 1].at_in;
     return out;
 }
 
@@ -165,14 +201,29 @@ static struct beam_spans part_spans(struct sizing *s, const struct beam_design *
 static const struct beam_extremes unsolved = {
     .shear.value = INFINITY, .sagging.value = INFINITY, .hogging.value = -INFINITY, .down.value = INFINITY};
 
+/* Shear and moment of the wood past a support, beside those of the span there. */
+static void put_past(struct beam_extremes *span, const struct beam_extremes *past)
+{
+    if (fabs(past->shear.value) > fabs(span->shear.value))
+        span->shear = past->shear;
+    if (past->sagging.value > span->sagging.value)
+        span->sagging = past->sagging;
+    if (past->hogging.value < span->hogging.value)
+        span->hogging = past->hogging;
+}
+
 void inner_extremes(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                     const double factor[LOAD_SOURCES], struct beam_extremes *out)
 {
     for (struct part part = part_from(bd, 0);; part = part_from(bd, part.last)) {
         struct beam_spans spans = part_spans(s, bd, part, at, factor);
         struct beam_envelope envelope;
-        double zero = inner_place_in(bd, part.first);
+        double zero = part_zero(bd, part);
         bool solved = spans_envelope(s->arena, &spans, patterned, &envelope);
+        if (solved && past_of(bd, part, 0) > 0)
+            put_past(&envelope.section[1], &envelope.section[0]);
+        if (solved && past_of(bd, part, 1) > 0)
+            put_past(&envelope.section[spans.supports - 1], &envelope.section[spans.supports]);
         for (size_t span = part.first; span < part.last; span++) {
             out[span] = solved ? envelope.section[span - part.first + 1] : unsolved;
             out[span].shear.at_in += zero;
@@ -195,7 +246,7 @@ void inner_at(struct sizing *s, const struct beam_design *bd, const struct beam_
     struct beam_at *here = arena_array(s->arena, places, sizeof *here);
     for (struct part part = part_from(bd, 0);; part = part_from(bd, part.last)) {
         struct beam_spans spans = part_spans(s, bd, part, at, factor);
-        double zero = inner_place_in(bd, part.first);
+        double zero = part_zero(bd, part);
         for (size_t i = 0; i < places; i++)
             from_first[i] = place[i] - zero;
         bool solved = spans_envelope_at(s->arena, &spans, patterned, from_first, places, here);
@@ -205,6 +256,22 @@ void inner_at(struct sizing *s, const struct beam_design *bd, const struct beam_
         if (part.last > bd->inner_count)
             return;
     }
+}
+
+struct beam_extreme inner_tip(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                              const double factor[LOAD_SOURCES], int end)
+{
+    struct part part = part_from(bd, 0);
+    while (end == 1 && part.last <= bd->inner_count)
+        part = part_from(bd, part.last);
+    struct beam_spans spans = part_spans(s, bd, part, at, factor);
+    struct beam_envelope envelope;
+    if (!spans_envelope(s->arena, &spans, patterned, &envelope))
+        return unsolved.down;
+    const struct beam_extremes *past = &envelope.section[end ? spans.supports : 0];
+    struct beam_extreme most = -past->up.value > past->down.value ? past->up : past->down;
+    most.at_in += part_zero(bd, part);
+    return most;
 }
 
 /* One source's reaction of a support; supports count from 0 at end 1. */

@@ -19,7 +19,7 @@ enum kind_of_check { SAGGING, HOGGING, SHEAR, LIVE, TOTAL, KINDS };
 /* The upper edge is compressed where it sags: joists hold it. */
 static double lu_above(const struct beam_design *bd, size_t span, const struct joist_design *only)
 {
-    double offset = length_inches(bd->bearing[0]) / 2;
+    double offset = beam_zero_in(bd);
     return beam_unbraced(bd, inner_place_in(bd, span) + offset, inner_place_in(bd, span + 1) + offset, only);
 }
 
@@ -28,6 +28,10 @@ static double lu_above(const struct beam_design *bd, size_t span, const struct j
 static double lu_below(const struct beam_design *bd, size_t span)
 {
     double longest = inner_span_in(bd, span);
+    if (span == 0)
+        longest = fmax(longest, bd->past_in[0]);
+    if (span == bd->inner_count)
+        longest = fmax(longest, bd->past_in[1]);
     if (span > 0)
         longest = fmax(longest, inner_span_in(bd, span - 1));
     if (span < bd->inner_count)
@@ -122,6 +126,40 @@ static void strengths(struct sizing *s, const struct beam_design *bd, const stru
     }
 }
 
+/* IBC 2021 Table 1604.3, note on cantilevers, from memory: L is twice their length. */
+static struct check tip_check(struct sizing *s, const struct beam_design *bd, const struct beam_case *at, int end,
+                              bool total, const struct combination *combo)
+{
+    struct wood_piece wood = beam_wood(bd);
+    double factor[LOAD_SOURCES];
+    memcpy(factor, combo->factor, sizeof factor);
+    factor[LOAD_DEAD] *= total ? beam_creep(bd) : 0;
+    struct beam_extreme sag = inner_tip(s, bd, at, factor, end);
+    int limit = total ? limit_or(&bd->beam->total_limit, 240) : limit_or(&bd->beam->live_limit, 360);
+    struct check check =
+        check_of(arena_printf(s->arena, "%s, overhang %d", kinds[total ? TOTAL : LIVE].name, end + 1),
+                 "NDS 2018 3.5; IBC 2021 Table 1604.3, from memory",
+                 fabs(sag.value) / (bd->values->e * wood_inertia(&wood)), 2 * bd->past_in[end] / limit, "in");
+    check.at_in = sag.at_in + at->offset_in;
+    check.note =
+        arena_printf(s->arena, "%s%s; limit L/%d of twice its length",
+                     total ? "creep on dead load" : "without dead load", sag.value < 0 ? ", upward" : "", limit);
+    return check;
+}
+
+static void tip_checks(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                       struct member_checks *checks)
+{
+    for (int end = 0; end < 2; end++)
+        for (int total = 0; total < 2 && bd->past_in[end] > 0; total++) {
+            struct check worst = {0};
+            for (size_t i = 0; i < s->combo_count; i++)
+                if (combo_applies(&s->combo[i], &at->present))
+                    keep_in(&worst, tip_check(s, bd, at, end, total == 1, &s->combo[i]), &s->combo[i]);
+            checks_add(s, checks, worst);
+        }
+}
+
 void inner_member_checks(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
                          struct member_checks *checks)
 {
@@ -144,6 +182,7 @@ void inner_member_checks(struct sizing *s, const struct beam_design *bd, const s
                 cap.name = arena_printf(s->arena, "%s, span %zu", cap.name, span + 1);
                 checks_add(s, checks, cap);
             }
+    tip_checks(s, bd, at, checks);
 }
 
 struct check inner_half_hung(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
@@ -189,14 +228,24 @@ void inner_say(struct sizing *s, const struct beam_design *bd, const char *name)
 {
     basis_add(s,
               arena_printf(s->arena, "%s: design spans %s, center to center of its bearings", name, spans_text(s, bd)));
-    say_splices(s, bd, name);
-    basis_add(s, "beams over more than two supports: dead load on all spans; every other load on any set of spans, in "
+    if (bd->inner_count > 0)
+        say_splices(s, bd, name);
+    for (int end = 0; end < 2; end++)
+        if (bd->past_in[end] > 0)
+            basis_add(s, arena_printf(s->arena,
+                                      "%s: runs %s past its bearing at end %d; what stands on it there lifts "
+                                      "the next span and the far end",
+                                      name, length_tape(s->arena, bd->beam->overhang[end].length), end + 1));
+    basis_add(s, "beams over more than two supports, or with wood past one: dead load on all spans; every other load "
+                 "on any set of spans, in "
                  "each combination; each support is handed the most that any set brings of each load, so that together "
                  "they carry more than all loads");
     basis_add(s, "over an inner support the lower edge is compressed: lu = the longest span beside it, the safe side; "
                  "the supports hold the beam upright; Fb_neg for glulam");
-    unchecked_add(s, arena_printf(s->arena,
-                                  "not checked: %s when one of its supports sinks or shrinks more than the others: the "
-                                  "others, and the spans beside it, then take more",
-                                  name));
+    if (bd->inner_count > 0)
+        unchecked_add(
+            s, arena_printf(s->arena,
+                            "not checked: %s when one of its supports sinks or shrinks more than the others: the "
+                            "others, and the spans beside it, then take more",
+                            name));
 }

@@ -44,7 +44,8 @@ static const char *held_by(const struct beam_design *bd, int end)
         return "its hanger";
     if (is_squat(bd))
         return "its breadth: no deeper than twice its width (4.4.1.2)";
-    if (joists_hold(bd, end ? length_inches(bd->cut_length) : 0))
+    if (joists_hold(bd, end ? length_inches(bd->cut_length - bd->beam->overhang[1].length)
+                            : length_inches(bd->beam->overhang[0].length)))
         return "joists hung on both faces within 24 in of it";
     return NULL;
 }

@@ -103,12 +103,13 @@ static void check_one(struct sizing *s, const struct shore_design *sd, size_t be
     const struct beam_design *bd = &s->design->beams[beam];
     struct past past = {.name = head_name(s->arena, KIND_BEAM, &bd->beam->head)};
     bool known = bd->member && bd->member->values && bd->design_span_in > 0;
-    if (!known || bd->inner_count > 0) {
-        unchecked_add(s, arena_printf(s->arena, "not checked: %s past %s: %s", past.name,
-                                      head_name(s->arena, KIND_SHORE, &sd->shore->head),
-                                      known ? "it runs on over more supports, and its load there is taken as that of "
-                                              "one span from end to end"
-                                            : "its wood is not known"));
+    if (!known || beam_runs_on(bd)) {
+        unchecked_add(
+            s, arena_printf(s->arena, "not checked: %s past %s: %s", past.name,
+                            head_name(s->arena, KIND_SHORE, &sd->shore->head),
+                            known ? "it runs on over more supports or past one, and its load there is taken as that of "
+                                    "one span from end to end"
+                                  : "its wood is not known"));
         return;
     }
     if (length_inches(sd->shore->set_back.length) >= bd->design_span_in) {

@@ -216,11 +216,17 @@ void specified_compare(struct sizing *s, size_t beam, const struct loads *presen
 void specified_say(struct sizing *s, const struct beam *beam, const char *name);
 /* rolling.c: what keeps the ends from rolling over */
 void rolling_check(struct sizing *s, size_t beam, struct member_checks *checks);
-/* inner.c: beams with supports between their ends.  Spans count from 0 at end 1; places as in beam_case. */
+/* inner.c: beams with supports between their ends or wood past them.  Spans count from 0 at end 1; places as in
+ * beam_case. */
 void inner_lay_out(struct sizing *s, struct beam_design *bd);
 void inner_react(struct sizing *s, struct beam_design *bd, const struct beam_case *at);
 bool inner_places_good(struct sizing *s, const struct beam_design *bd); /* else it says so: a stop */
-double inner_place_in(const struct beam_design *bd, size_t support);    /* from end 1 (0) to end 2, middles */
+bool beam_runs_on(const struct beam_design *bd);   /* over inner supports, or past an end: no simple span */
+double beam_zero_in(const struct beam_design *bd); /* from end 1 of the wood to the middle of its bearing */
+/* Of wood past an end: E I times its greatest deflection, down or up. */
+struct beam_extreme inner_tip(struct sizing *s, const struct beam_design *bd, const struct beam_case *at,
+                              const double factor[LOAD_SOURCES], int end);
+double inner_place_in(const struct beam_design *bd, size_t support); /* from end 1 (0) to end 2, middles */
 double inner_span_in(const struct beam_design *bd, size_t span);
 double inner_widest_clear_ft(const struct beam_design *bd);                           /* between faces */
 const char *inner_name(struct sizing *s, const struct beam_design *bd, size_t which); /* "beam B1, inner support 1" */

@@ -12,7 +12,7 @@ static size_t loads_of_side(struct sizing *s, size_t beam, int side, struct beam
     const struct beam_design *bd = &s->design->beams[beam];
     const struct stack *stack = &s->stack[beam];
     const char *own = arena_printf(s->arena, "own weight of %s", head_name(s->arena, KIND_BEAM, &bd->beam->head));
-    double offset = length_inches(bd->bearing[0]) / 2;
+    double offset = beam_zero_in(bd);
     size_t count = 0;
     for (size_t i = 0; i < stack->count; i++) {
         if (stack->item[i].hung != bd->side[side] && strcmp(stack->item[i].from, own) != 0)
@@ -58,14 +58,14 @@ static struct check side_check(struct sizing *s, size_t beam, int side)
     const struct beam_case at = {.load = load,
                                  .count = loads_of_side(s, beam, side, load),
                                  .span_in = bd->design_span_in,
-                                 .offset_in = length_inches(bd->bearing[0]) / 2};
+                                 .offset_in = beam_zero_in(bd)};
     struct check worst = {0};
     for (size_t i = 0; i < s->combo_count; i++) {
         const struct combination *combo = &s->combo[i];
         if (!combo_applies(combo, &bd->side[side]->line_plf))
             continue;
-        struct check check = bd->inner_count > 0 ? inner_half_hung(s, bd, &at, bd->side[side], combo)
-                                                 : side_bending(bd, side, &at, combo);
+        struct check check =
+            beam_runs_on(bd) ? inner_half_hung(s, bd, &at, bd->side[side], combo) : side_bending(bd, side, &at, combo);
         check.name = side ? "bending, side B hung" : "bending, side A hung";
         check.combination = combo->name;
         check.note = "the other side still on its shore; the beam held upright";

@@ -144,7 +144,7 @@ void uplift_bending(struct sizing *s, const struct beam_design *bd, const struct
     static const double factor[LOAD_SOURCES] = {[LOAD_UPLIFT] = 1};
     if (!(at->present.of[LOAD_UPLIFT] > 0))
         return;
-    if (bd->inner_count > 0) {
+    if (beam_runs_on(bd)) {
         spans_upward(s, bd, at, factor, checks);
         return;
     }

@@ -70,9 +70,9 @@ static struct layout_pattern pattern_of(struct counting *counting, const struct 
                                  .rows = beam->rows.count < LAYOUT_ROWS ? beam->rows.count : LAYOUT_ROWS,
                                  .faces = beam->each_face.choice == YES ? 2 : 1};
     out.meet = fastener && 2 * fastener->length > design->width;
-    if (piece == 0)
+    if (piece == 0 && beam->overhang[0].length == 0) /* past a bearing the plies are fastened to the end of the wood */
         out.reserve[0] = greater(beam->end.length, design->bearing[0]);
-    if (piece + 1 == beam_pieces(design))
+    if (piece + 1 == beam_pieces(design) && beam->overhang[1].length == 0)
         out.reserve[1] = greater(beam->end.length, design->bearing[1]);
     ply_zones(counting, design, fastener, out.zone);
     for (int face = 0; face < 2; face++)

@@ -17,6 +17,10 @@ static const char *how_counted(struct arena *arena, const struct beam_design *de
     length_t sum = beam->clear_span.length;
     buffer_printf(&text, "%s x %s: ", number_of(arena, design->plies, "ply", "plies"),
                   length_tape(arena, design->cut_length));
+    for (int end = 0; end < 2; end++)
+        sum += beam->overhang[end].length;
+    if (beam->overhang[0].length > 0)
+        buffer_printf(&text, "overhang %s + ", length_tape(arena, beam->overhang[0].length));
     if (bears_beyond_face(beam, 0)) {
         buffer_printf(&text, "bearing %s + ", length_tape(arena, design->bearing[0]));
         sum += design->bearing[0];
@@ -26,6 +30,8 @@ static const char *how_counted(struct arena *arena, const struct beam_design *de
         buffer_printf(&text, " + bearing %s", length_tape(arena, design->bearing[1]));
         sum += design->bearing[1];
     }
+    if (beam->overhang[1].length > 0)
+        buffer_printf(&text, " + overhang %s", length_tape(arena, beam->overhang[1].length));
     if (sum > design->cut_length)
         buffer_printf(&text, " - gap %s", length_tape(arena, sum - design->cut_length));
     return buffer_text(&text);

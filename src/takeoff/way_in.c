@@ -108,6 +108,12 @@ struct swing {
     bool closed[2];
 };
 
+/* Of a closed end, what lies past the face of its support. */
+static double beyond_face(const struct beam_design *design, const struct swing *swing, int end)
+{
+    return swing->closed[end] ? length_inches(design->bearing[end] + design->beam->overhang[end].length) : 0;
+}
+
 static struct swing swing_of(const struct beam_design *design, size_t piece)
 {
     const struct beam *beam = design->beam;
@@ -117,8 +123,7 @@ static struct swing swing_of(const struct beam_design *design, size_t piece)
     if (beam_pieces(design) == 1)
         swing.clear = length_inches(beam->clear_span.length);
     else
-        swing.clear = swing.length - (swing.closed[0] ? length_inches(design->bearing[0]) : 0) -
-                      (swing.closed[1] ? length_inches(design->bearing[1]) : 0);
+        swing.clear = swing.length - beyond_face(design, &swing, 0) - beyond_face(design, &swing, 1);
     return swing;
 }
 
