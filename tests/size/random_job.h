@@ -33,6 +33,7 @@ struct random_load {
 struct random_field { /* joists: north and south of B1, east of B2, west of B3 */
     bool is;
     int beam, run_in, spacing, first;
+    bool doubled, wide, high, low; /* its second joist is two; its third 1-5/8 in wide; the first high, the third low */
 };
 enum { INNER = 2 };
 struct random_beam {
@@ -67,6 +68,7 @@ struct random_job {
     int walls;
     bool opening, lands, continuous, lapped, on_post, spare_post;
     int stud_spacing, brace_rows, below; /* of the shore; below: 0 a slab, 1 a second shore, 2 a crib */
+    int finish[2], services, removed_ft; /* of the wall that comes out; of an old header */
     int family, opening_from, opening_wide, lands_at;
     double lands_sqft;
 };
@@ -160,6 +162,10 @@ static inline void random_fields(struct random_job *job, uint64_t *seed)
                                               .run_in = 84 + random_of(seed, 100),
                                               .spacing = spacings[random_of(seed, 3)],
                                               .first = 2 + random_of(seed, 10)};
+        job->field[i].doubled = random_yes(seed, 0.3);
+        job->field[i].wide = random_yes(seed, 0.3);
+        job->field[i].high = random_yes(seed, 0.3);
+        job->field[i].low = random_yes(seed, 0.3);
     }
 }
 
@@ -217,12 +223,18 @@ static inline struct random_job random_job(uint64_t *seed)
     job.opening = job.field[0].run_in > 120 && job.beam[0].clear_in > 110 && random_yes(seed, 0.3);
     job.opening_from = 34 + random_of(seed, 6);
     job.opening_wide = 26 + random_of(seed, 10);
+    for (int i = 0; i < FIELDS && job.opening; i++)
+        job.field[i].doubled = job.field[i].wide = job.field[i].high = job.field[i].low = false;
     job.continuous = !job.opening && job.field[1].is && !strcmp(job.beam[0].set, "dropped") && random_yes(seed, 0.5);
     job.lapped = !job.continuous && random_yes(seed, 0.4);
     job.on_post = random_yes(seed, 0.4);
     job.stud_spacing = 12 + 4 * random_of(seed, 4);
     job.brace_rows = random_of(seed, 3);
     job.below = random_of(seed, 3);
+    for (int face = 0; face < 2; face++)
+        job.finish[face] = random_of(seed, 3);
+    job.services = random_of(seed, 3);
+    job.removed_ft = random_of(seed, 9);
     return job;
 }
 
@@ -245,6 +257,23 @@ static inline void write_field(struct buffer *out, const struct random_job *job,
                   i < 2 && job->continuous ? "continuous"
                   : i < 2 && job->lapped   ? "lapped"
                                            : "butted");
+}
+
+/* Joists measured one by one, where they stand. */
+static inline void write_measured(struct arena *arena, struct buffer *out, const struct random_job *job, int i)
+{
+    const struct random_field *field = &job->field[i];
+    const char *place[3];
+    for (int k = 0; k < 3 && field->is; k++)
+        place[k] = figure(arena, field->first + k * field->spacing + (i == 1 && job->lapped ? 1.5 : 0));
+    if (field->is && field->doubled)
+        buffer_printf(out, "doubled at = %s in\n", place[1]);
+    if (field->is && field->wide)
+        buffer_printf(out, "measured widths = 1-5/8 in at %s in\n", place[2]);
+    if (field->is && field->high)
+        buffer_printf(out, "high by = 1/4 in at %s in\n", place[0]);
+    if (field->is && field->low)
+        buffer_printf(out, "low by = 3/8 in at %s in\n", place[2]);
 }
 
 static inline void write_end(struct buffer *out, const struct random_job *job, int i, int end)
@@ -343,6 +372,8 @@ static inline void write_load(struct arena *arena, struct buffer *out, const str
                       figure(arena, load->of.live), unit, figure(arena, load->of.snow), unit);
 }
 
+static const char *const finishes[] = {NULL, "gypsum board", "plaster on lath"};
+
 static inline void write_below(struct buffer *out, const struct random_job *job)
 {
     if (job->on_post)
@@ -355,6 +386,13 @@ static inline void write_below(struct buffer *out, const struct random_job *job)
                         "soil = 1500 psf\n");
     buffer_add(out, "[footing F1]\nstatus = existing\nsize = 36 in\nthickness = 16 in\nsoil = 2000 psf\n"
                     "[wall W1]\nstatus = comes out\nunder = beam B1\nlength = 8 ft\nheight = 8 ft\nbracing = no\n");
+    for (int face = 0; face < 2; face++)
+        if (job->finish[face])
+            buffer_printf(out, "finish %c = %s\n", face ? 'B' : 'A', finishes[job->finish[face]]);
+    for (int i = 0; i < job->services; i++)
+        buffer_add(out, "services = outlet circuit\n");
+    if (job->removed_ft)
+        buffer_printf(out, "[remove R1]\nwhat = header\nlength = %d ft\n", job->removed_ft);
     buffer_printf(
         out,
         "[shore S1]\nholds = joists north\nset back = 2 ft\nstuds = SPF-STUD-2X4\nplates = SPF2-2X4\nspacing = %d in\n"
@@ -403,8 +441,10 @@ static inline const char *random_text(struct arena *arena, const struct random_j
         "dead = %s psf\nlive = %s psf\nlive is = %s\n",
         figure(arena, job->floor.dead), figure(arena, job->floor.live), job->live_is);
     write_roof(arena, &out, job);
-    for (int i = 0; i < FIELDS; i++)
+    for (int i = 0; i < FIELDS; i++) {
         write_field(&out, job, i);
+        write_measured(arena, &out, job, i);
+    }
     for (int i = 0; i < job->beams; i++)
         write_beam(&out, job, i);
     for (int i = 0; i < job->loads; i++)

@@ -94,14 +94,17 @@ static inline length_t cut_of(const struct made *made, const struct random_job *
 struct joists_by_hand {
     int64_t places, stopped, plies; /* stopped: at the opening; plies: of its trimmers, they have no hanger */
     length_t *hung;                 /* places that come to the beam */
+    double *half_in;                /* of each, half of its width, a double one's whole */
     size_t hung_count;
+    int64_t doubled, wide; /* of the hung ones */
 };
 
 /* The opening is in field 0; trimmers of two plies, 3 in, stand outside of it; joists are 1-1/2 in wide. */
 static inline struct joists_by_hand joists_of(const struct random_job *job, int field, length_t cut)
 {
     const struct random_field *of = &job->field[field];
-    struct joists_by_hand out = {.hung = arena_array(arena, 300, sizeof *out.hung)};
+    struct joists_by_hand out = {.hung = arena_array(arena, 300, sizeof *out.hung),
+                                 .half_in = arena_array(arena, 300, sizeof *out.half_in)};
     double low = job->opening_from, high = low + job->opening_wide;
     double at = of->first + (field == 1 && job->lapped ? 1.5 : 0);
     for (; inches(at) <= cut; at += of->spacing) {
@@ -112,8 +115,13 @@ static inline struct joists_by_hand joists_of(const struct random_job *job, int 
         out.places++;
         out.stopped += stops;
         out.plies += beside;
-        if (!beside)
-            out.hung[out.hung_count++] = inches(at);
+        if (beside)
+            continue;
+        bool doubled = of->doubled && out.hung_count == 1, wide = of->wide && out.hung_count == 2;
+        out.doubled += doubled;
+        out.wide += wide;
+        out.half_in[out.hung_count] = doubled ? 1.5 : wide ? 0.8125 : 0.75;
+        out.hung[out.hung_count++] = inches(at);
     }
     return out;
 }

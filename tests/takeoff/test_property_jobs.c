@@ -3,7 +3,7 @@
  * cases. */
 #include "takeoff/counted_job.h"
 
-enum { PROPERTIES = 4 };
+enum { PROPERTIES = 5 };
 static int rounds; /* of each property */
 
 /* "hangers/north/A" and its kin, not the nails below it. */
@@ -65,8 +65,10 @@ static void assert_hangers(const struct made *made, const struct random_job *job
             continue;
         struct joists_by_hand joists = joists_of(job, i, cut_of(made, job, job->field[i].beam));
         const char *id = arena_printf(arena, "hangers/%s/%c", field_name[i], i == 1 ? 'B' : 'A');
-        sum +=
-            assert_hung(made, takeoff, id, (int64_t)joists.hung_count, arena_printf(arena, "joists %s", field_name[i]));
+        const char *of = arena_printf(arena, "joists %s", field_name[i]);
+        sum += assert_hung(made, takeoff, id, (int64_t)joists.hung_count - joists.doubled - joists.wide, of);
+        sum += assert_hung(made, takeoff, arena_printf(arena, "%s/doubled", id), joists.doubled, of);
+        sum += assert_hung(made, takeoff, arena_printf(arena, "%s/HNG-W158-10", id), joists.wide, of);
     }
     for (int i = 0; i < job->beams; i++)
         for (int end = 0; end < 2; end++) {
@@ -123,6 +125,167 @@ static void hangers_and_nails(void **state)
     }
 }
 
+/* ---- the words of assemblies ---- */
+
+/* One row a word, so that each is counted once by itself: assembly/WORD/SHIMS. */
+static const struct catalog *with_words(const char *const *words, size_t count)
+{
+    struct catalog *other = arena_alloc(arena, sizeof *other);
+    *other = *catalog;
+    other->assemblies = arena_array(arena, count, sizeof *other->assemblies);
+    other->assembly_count = count;
+    for (size_t i = 0; i < count; i++)
+        other->assemblies[i] = (struct assembly_line){
+            .assembly = words[i], .per = words[i], .item = "SHIMS", .note = "", .cost_code = "", .count = DECIMAL_ONE};
+    return other;
+}
+
+/* What hangs: joists and trimmers on beams, the bays between joists, beam ends. */
+struct hanging {
+    double joists, bays, beam_ends, high, low;
+};
+
+static struct hanging hanging_of(const struct made *made, const struct random_job *job)
+{
+    struct hanging out = {.joists = job->opening && hangs_joists(job, 0) ? 2 : 0};
+    for (int i = 0; i < FIELDS; i++) {
+        if (!job->field[i].is || !hangs_joists(job, job->field[i].beam))
+            continue;
+        struct joists_by_hand joists = joists_of(job, i, cut_of(made, job, job->field[i].beam));
+        out.joists += (double)joists.hung_count;
+        out.bays += (double)joists.hung_count - 1;
+        out.high += job->field[i].high;
+        out.low += job->field[i].low;
+    }
+    for (int i = 0; i < job->beams; i++)
+        for (int end = 0; end < 2; end++)
+            out.beam_ends += job->beam[i].carrier[end] >= 0;
+    return out;
+}
+
+/* Posts at ends and between them, 7 ft each; one of 5 ft below the block that they stand on.  What carries nothing is
+ * not counted. */
+static double posts_of(const struct random_job *job, bool feet)
+{
+    int posts = 0;
+    for (int i = 0; i < job->beams; i++) {
+        for (int end = 0; end < 2; end++)
+            posts += job->beam[i].carrier[end] < 0 && job->beam[i].end[end] < 2;
+        for (int k = 0; k < job->beam[i].inner; k++)
+            posts += !job->beam[i].support[k].plate;
+    }
+    int below = job->on_post && posts > 0;
+    return feet ? 7 * posts + 5 * below : posts + below;
+}
+
+static int pieces_of(const struct random_beam *beam)
+{
+    int pieces = 1;
+    for (int k = 0; k < beam->inner; k++)
+        pieces += beam->support[k].spliced;
+    return pieces;
+}
+
+static double beams_of(const struct made *made, const struct random_job *job, const char *what)
+{
+    double sum = 0;
+    for (int i = 0; i < job->beams; i++) {
+        double feet = length_feet(cut_of(made, job, i)), width = length_feet(made->design->beams[i].width);
+        sum += !strcmp(what, "plies")                ? job->beam[i].plies * pieces_of(&job->beam[i])
+               : !strcmp(what, "feet")               ? feet
+               : strcmp(job->beam[i].set, "dropped") ? feet * (width + 2 * 16.0 / 12) /* the ceiling opened */
+                                                     : 0;
+    }
+    return sum;
+}
+
+static double pockets_of(const struct random_job *job)
+{
+    int pockets = 0;
+    for (int i = 0; i < job->beams; i++)
+        for (int end = 0; end < 2; end++)
+            pockets += job->beam[i].carrier[end] < 0 && job->beam[i].end[end] == 2;
+    return pockets;
+}
+
+/* An upset B1 has kickers 4 ft apart at most: one fewer than the spaces of its design span. */
+static double kickers_of(const struct made *made, const struct random_job *job)
+{
+    double span = length_inches(cut_of(made, job, 0)) -
+                  (length_inches(bearing_of(&job->beam[0], 0)) + length_inches(bearing_of(&job->beam[0], 1))) / 2;
+    return strcmp(job->beam[0].set, "upset") != 0 ? 0 : ceil(span / 48 - 1e-9) - 1;
+}
+
+static double faces_of(const struct random_job *job, int finish)
+{
+    return 64.0 * ((job->finish[0] == finish) + (job->finish[1] == finish)); /* 8 x 8 ft each */
+}
+
+static void words_count_what_they_say(void **state)
+{
+    (void)state;
+    for (int round = 0; round < rounds; round++, restart()) {
+        uint64_t seed = from = (uint64_t)round + 5000001;
+        struct random_job job = random_job(&seed);
+        struct made made;
+        random_size(&made, arena, &job, catalog);
+        struct hanging hangs = hanging_of(&made, &job);
+        double shore = job.beam[0].clear_in + 2.0 * job.field[0].spacing, twice = job.below == 1 ? 2 : 1;
+        const struct {
+            const char *word;
+            double count;
+        } words[] = {
+            {"job", 1},
+            {"beam", job.beams},
+            {"ply", beams_of(&made, &job, "plies")},
+            {"foot of beam", beams_of(&made, &job, "feet")},
+            {"square foot of ceiling opened", beams_of(&made, &job, "ceiling")},
+            {"joist end", hangs.joists},
+            {"joist end high", hangs.high},
+            {"joist end low", hangs.low},
+            {"joist bay", hangs.bays},
+            {"post", posts_of(&job, false)},
+            {"foot of post", posts_of(&job, true)},
+            {"beam end in a pocket", pockets_of(&job)},
+            {"beam end on a hanger", hangs.beam_ends},
+            {"block", job.on_post && posts_of(&job, false) > 0},
+            {"opening framed", job.opening},
+            {"kicker", kickers_of(&made, &job)},
+            {"member in the way", job.lands},
+            {"member propped", job.lands},
+            {"member landed", job.lands},
+            {"foot of wall out", 8},
+            {"square foot of wall out", 64},
+            {"square foot of gypsum board", faces_of(&job, 1)},
+            {"square foot of plaster on lath", faces_of(&job, 2)},
+            {"service", job.services},
+            {"header removed", job.removed_ft > 0},
+            {"foot removed", job.removed_ft},
+            {"foot cut in sections", job.removed_ft},
+            {"shore", 1},
+            {"foot of shore", twice * shore / 12},
+            {"shore stud", twice * (ceil(shore / job.stud_spacing) + 1)},
+            {"day of shoring", 5},
+            {"jack day", 4 * 5},
+            {"crib", job.below == 2 ? ceil(shore / 48) + 1 : 0},
+            {"trip", 2},
+            {"square foot of floor protected", 300},
+        };
+        enum { WORDS = sizeof words / sizeof *words };
+        const char *word[WORDS];
+        for (int i = 0; i < WORDS; i++)
+            word[i] = words[i].word;
+        const struct catalog *of = with_words(word, WORDS);
+        const struct takeoff *takeoff = takeoff_job(arena, made.job, of, made.design, &made.diags);
+        for (int i = 0; i < WORDS; i++) {
+            const struct takeoff_line *line = line_find(takeoff, arena_printf(arena, "assembly/%s/SHIMS", word[i]));
+            double got = line ? decimal_value(line->count) : 0;
+            if (!(fabs(got - words[i].count) <= 0.005 * (1 + 1e-6) + 1e-9))
+                fail_msg("case %d: per %s: %g, by hand %g", (int)from, word[i], got, words[i].count);
+        }
+    }
+}
+
 /* ---- a span that grows ---- */
 
 struct counts {
@@ -164,9 +327,7 @@ static void assert_plies(const struct made *made, const struct random_job *job, 
 {
     const struct random_beam *beam = &job->beam[i];
     length_t cut = cut_of(made, job, i), sum = 0, last = 0;
-    int spliced = 0;
-    for (int k = 0; k < beam->inner; k++)
-        spliced += beam->support[k].spliced;
+    int spliced = pieces_of(beam) - 1;
     for (int k = 0; k <= spliced; k++) {
         const char *id =
             spliced ? arena_printf(arena, "plies/B%d/piece %d", i + 1, k + 1) : text_of("plies/B%d", i + 1);
@@ -355,6 +516,7 @@ int main(int argc, char **argv)
     rounds = counted_rounds(argc, argv, PROPERTIES);
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(hangers_and_nails),
+        cmocka_unit_test(words_count_what_they_say),
         cmocka_unit_test(a_longer_span_needs_no_less),
         cmocka_unit_test(lengths_fit),
         cmocka_unit_test(every_line),

@@ -28,7 +28,7 @@ static void block_face(const struct made *made, const struct random_job *job, st
         struct joists_by_hand joists = joists_of(job, i, cut_of(made, job, beam));
         for (size_t k = 0; k < joists.hung_count; k++) {
             double at = length_inches(joists.hung[k]);
-            block(row, start_in, at - 2.25, at + 2.25);
+            block(row, start_in, at - joists.half_in[k] - 1.5, at + joists.half_in[k] + 1.5);
         }
         for (int k = 0; k < 2 && i == 0 && job->opening; k++) {
             double at = k ? job->opening_from + job->opening_wide + 1.5 : job->opening_from - 1.5;
