@@ -359,6 +359,7 @@ struct load {
     struct quantity_value dead, live, snow,
         carries; /* lb (with at) or plf (with from, to); or area and carries (sq ft) */
     struct quantity_value dead_to, live_to, snow_to; /* plf at `to`, of a load that grows or falls evenly from `from` */
+    struct choice_value snow_level;                  /* enum snow_level, of its own snow */
 };
 /* A member that stands where the beam goes, and is cut. */
 struct obstruction {
@@ -367,7 +368,8 @@ struct obstruction {
     struct ref_value on, area, held_by;  /* on: the beam; held_by: the shore that holds it while it is cut */
     struct length_value at, width, seat; /* its place from end 1; its thickness; its seat across the beam */
     struct quantity_value dead, live, snow, carries;
-    struct text_value engineer; /* who answers for what it is headered off to */
+    struct text_value engineer;     /* who answers for what it is headered off to */
+    struct choice_value snow_level; /* enum snow_level, of its own snow */
 };
 struct post {
     struct head head;

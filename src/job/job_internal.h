@@ -72,7 +72,7 @@ extern const struct key_rows keys_of_job, keys_of_area, keys_of_roof, keys_of_jo
     keys_of_shore, keys_of_work, keys_of_buy, keys_of_sub, keys_of_bid, keys_of_alternate;
 /* Words that tables of two files share. */
 extern const struct words words_yes_no, words_yes_no_unknown, words_new_existing, words_class, words_moisture,
-    words_heat;
+    words_heat, words_snow_level;
 
 /* Rows of every kind of wood that has a `service`. */
 #define SERVICE_ROWS(element)                                                                                          \

@@ -75,6 +75,13 @@ static const struct key_row obstruction_rows[] = {
      .help = "snow load that it brings",
      .example = "400 lb",
      .offset = offsetof(struct obstruction, snow)},
+    {.key = "snow level",
+     .type = TYPE_CHOICE,
+     .of = &words_snow_level,
+     .help =
+         "of its own snow: allowable (ASCE 7-16 and before) or strength (ASCE 7-22); it lies on the roof, factors in",
+     .example = "allowable",
+     .offset = offsetof(struct obstruction, snow_level)},
     {.key = "width",
      .type = TYPE_LENGTH,
      .fallback = "1-1/2 in",

@@ -152,6 +152,25 @@ static bool snows(const struct quantity_value *snow)
     return snow->at && snow->quantity.millionths > 0;
 }
 
+/* Q005 again: pounds of snow have a level as psf have. */
+static void ask_about_own_snow(const struct asking *asking)
+{
+    static const char form[] = "is the snow of [%s %s] an allowable value (ASCE 7-16 and before) or a strength value "
+                               "(ASCE 7-22)? write 'snow level = allowable' or 'strength'";
+    const struct job *job = asking->job;
+    for (size_t i = 0; i < job->load_count; i++) {
+        const struct load *load = &job->loads[i];
+        const struct quantity_value *snow = snows(&load->snow) ? &load->snow : &load->snow_to;
+        if (snows(snow) && !load->snow_level.at)
+            diag_add(asking->diags, DIAG_Q005, &snow->at->at, form, "load", load->head.id);
+    }
+    for (size_t i = 0; i < job->obstruction_count; i++) {
+        const struct obstruction *it = &job->obstructions[i];
+        if (snows(&it->snow) && !it->snow_level.at)
+            diag_add(asking->diags, DIAG_Q005, &it->snow.at->at, form, "obstruction", it->head.id);
+    }
+}
+
 /* Where the job first says that snow lies on something that it carries; NULL: nowhere. */
 static const struct place *first_snow(const struct job *job)
 {
@@ -337,9 +356,9 @@ void questions_ask(struct checker *checker)
 {
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
-        ask_repair_drawings, ask_what_is_above, ask_about_ties,    ask_about_flat_ridge,     ask_about_bracing,
-        ask_about_snow,      ask_about_drifts,  ask_about_uplift,  ask_about_ends,           ask_about_inner,
-        ask_who_holds,       ask_who_props,     ask_what_is_below, ask_what_takes_its_place,
+        ask_repair_drawings, ask_what_is_above,  ask_about_ties,   ask_about_flat_ridge, ask_about_bracing,
+        ask_about_snow,      ask_about_own_snow, ask_about_drifts, ask_about_uplift,     ask_about_ends,
+        ask_about_inner,     ask_who_holds,      ask_who_props,    ask_what_is_below,    ask_what_takes_its_place,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);

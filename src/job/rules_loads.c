@@ -58,7 +58,34 @@ static void wall_weight_comes_down(const struct ruling *ruling)
                     ruling->name);
 }
 
+/* Of its own snow; an area that it carries says the level itself. */
+static void judge_level(const struct ruling *ruling, const struct choice_value *level, bool snow)
+{
+    const struct choice_value *by = &ruling->job->facts.loads_by;
+    if (level->at && !snow)
+        rule_broken(ruling, level->at, "%s has no snow of its own, so that 'snow level' says nothing", ruling->name);
+    else if (level->choice == LEVEL_STRENGTH && by->at && by->choice == LOADS_ASCE_7_16)
+        rule_broken(ruling, level->at,
+                    "%s has snow at strength level, which ASCE 7-16 does not know; write 'loads by = ASCE 7-22' in "
+                    "[job], or 'snow level = allowable'",
+                    ruling->name);
+}
+
+static void load_snow_level(const struct ruling *ruling)
+{
+    const struct load *load = ruling->element;
+    judge_level(ruling, &load->snow_level, load->snow.at || load->snow_to.at);
+}
+
+static void obstruction_snow_level(const struct ruling *ruling)
+{
+    const struct obstruction *it = ruling->element;
+    judge_level(ruling, &it->snow_level, it->snow.at != NULL);
+}
+
 static const struct rule rules[] = {
+    {KIND_LOAD, DIAG_K013, load_snow_level},
+    {KIND_OBSTRUCTION, DIAG_K013, obstruction_snow_level},
     {KIND_WALL, DIAG_K017, wall_weight_comes_down},
     {KIND_AREA, DIAG_K013, area_uplift},
     {KIND_LOAD, DIAG_K017, load_tapers},

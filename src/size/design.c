@@ -37,6 +37,12 @@ static bool strength_snow(const struct job *job)
     for (size_t i = 0; i < job->area_count; i++)
         if (job->areas[i].snow_level.choice == LEVEL_STRENGTH)
             return true;
+    for (size_t i = 0; i < job->load_count; i++)
+        if (job->loads[i].snow_level.choice == LEVEL_STRENGTH)
+            return true;
+    for (size_t i = 0; i < job->obstruction_count; i++)
+        if (job->obstructions[i].snow_level.choice == LEVEL_STRENGTH)
+            return true;
     return false;
 }
 

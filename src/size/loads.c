@@ -101,7 +101,7 @@ static struct loads load_amount(const struct sizing *s, const struct load *load)
     bool roof = area && area->live_is.choice == LIVE_ROOF;
     amount.of[LOAD_DEAD] = quantity_value(load->dead.quantity);
     amount.of[roof ? LOAD_ROOF_LIVE : LOAD_LIVE] = quantity_value(load->live.quantity);
-    amount.of[LOAD_SNOW] = quantity_value(load->snow.quantity);
+    amount.of[LOAD_SNOW] = quantity_value(load->snow.quantity) * own_snow_factor(s, &load->snow_level);
     return amount;
 }
 
@@ -109,6 +109,7 @@ static struct loads load_amount(const struct sizing *s, const struct load *load)
 static struct loads load_at_to(const struct sizing *s, const struct load *load)
 {
     const struct load other = {.area = load->area,
+                               .snow_level = load->snow_level,
                                .dead = {.quantity = load->dead_to.at ? load->dead_to.quantity : load->dead.quantity},
                                .live = {.quantity = load->live_to.at ? load->live_to.quantity : load->live.quantity},
                                .snow = {.quantity = load->snow_to.at ? load->snow_to.quantity : load->snow.quantity}};
@@ -155,8 +156,12 @@ static void add_wall(struct sizing *s, size_t beam, const struct wall *wall)
 
 struct loads obstruction_lb(const struct sizing *s, const struct obstruction *it)
 {
-    const struct load load = {
-        .area = it->area, .dead = it->dead, .live = it->live, .snow = it->snow, .carries = it->carries};
+    const struct load load = {.area = it->area,
+                              .dead = it->dead,
+                              .live = it->live,
+                              .snow = it->snow,
+                              .carries = it->carries,
+                              .snow_level = it->snow_level};
     return load_amount(s, &load);
 }
 

@@ -70,6 +70,7 @@ void stack_check(struct sizing *s, size_t beam);
 /* snow.c */
 struct snow_design snow_of(const struct job *job, const struct area *area);
 double snow_psf(const struct sizing *s, const struct area *area); /* as the combinations of this job take it */
+double own_snow_factor(const struct sizing *s, const struct choice_value *level); /* the same, of a load's own snow */
 void snow_resolve(struct sizing *s);
 void snow_write(struct sizing *s);
 

@@ -71,6 +71,12 @@ double snow_psf(const struct sizing *s, const struct area *area)
     return s->strength ? snow.asd_psf / asd_of_strength : snow.roof_psf;
 }
 
+/* Unanswered as allowable: the heavier reading. */
+double own_snow_factor(const struct sizing *s, const struct choice_value *level)
+{
+    return s->strength && level->choice != LEVEL_STRENGTH ? 1 / asd_of_strength : 1;
+}
+
 static const char *two(struct sizing *s, double value)
 {
     return number_text(s->arena, value, 2);
@@ -93,19 +99,19 @@ static void say_flat(struct sizing *s, struct buffer *text, const struct snow_de
     buffer_printf(text, "x Cs 1, no slope reduction taken, = %s psf on the roof", two(s, snow->roof_psf));
 }
 
-static void say_level(struct sizing *s, struct buffer *text, const struct snow_design *snow)
+/* value: what the combinations take of it. */
+static void say_level(struct sizing *s, struct buffer *text, const struct choice_value *level, const char *value)
 {
-    switch ((enum snow_level)snow->area->snow_level.choice) {
+    switch ((enum snow_level)level->choice) {
     case LEVEL_STRENGTH:
-        buffer_printf(text, "; strength level: x 0.7 in the combinations (ASCE 7-22 2.4.1) = %s psf",
-                      two(s, snow->asd_psf));
+        buffer_printf(text, "; strength level: x 0.7 in the combinations (ASCE 7-22 2.4.1) = %s", value);
         break;
     case LEVEL_UNANSWERED:
-        buffer_printf(text, "; its level is not answered: x 1, the heavier reading, = %s psf", two(s, snow->asd_psf));
+        buffer_printf(text, "; its level is not answered: x 1, the heavier reading, = %s", value);
         break;
     default:
-        buffer_printf(text, "; allowable level: x 1 in the combinations%s = %s psf",
-                      s->strength ? ", set against their 0.7," : "", two(s, snow->asd_psf));
+        buffer_printf(text, "; allowable level: x 1 in the combinations%s = %s",
+                      s->strength ? ", set against their 0.7," : "", value);
     }
 }
 
@@ -120,7 +126,7 @@ static void say_area(struct sizing *s, const struct snow_design *snow)
                       snow->area->snow_is.choice == SNOW_ON_ROOF
                           ? "on the roof, taken as it is"
                           : "on the roof: where it is meant is not answered, the heavier reading");
-    say_level(s, &text, snow);
+    say_level(s, &text, &snow->area->snow_level, arena_printf(s->arena, "%s psf", two(s, snow->asd_psf)));
     basis_add(s, buffer_text(&text));
 }
 
@@ -139,20 +145,41 @@ static void say_drifts(struct sizing *s)
     unchecked_add(s, "not checked: unbalanced snow (ASCE 7 7.6) and rain on snow: every figure is for snow lying even");
 }
 
-/* A load's own snow is of the level of the areas. */
-static bool say_own(struct sizing *s)
+/* "900 lb", or "60 to 0 plf"; `to` NULL: it is the same along the beam. */
+static const char *amounts(struct sizing *s, const struct quantity_value *snow, const struct quantity_value *to,
+                           double factor)
 {
-    for (size_t i = 0; i < s->job->load_count + s->job->obstruction_count; i++) {
-        bool load = i < s->job->load_count;
-        const struct quantity_value *snow =
-            load ? &s->job->loads[i].snow : &s->job->obstructions[i - s->job->load_count].snow;
-        if (!snow->at || snow->quantity.millionths <= 0)
-            continue;
-        basis_add(s, s->strength ? "snow given by a load itself: at strength level, as that of the areas"
-                                 : "snow given by a load itself: at allowable level");
-        return true;
+    const char *unit = unit_dimension(snow->quantity.unit) == DIM_LINE ? "plf" : "lb";
+    const char *first = two(s, quantity_value(snow->quantity) * factor);
+    return to && to->at
+               ? arena_printf(s->arena, "%s to %s %s", first, two(s, quantity_value(to->quantity) * factor), unit)
+               : arena_printf(s->arena, "%s %s", first, unit);
+}
+
+static bool say_own(struct sizing *s, const char *name, const struct quantity_value *snow,
+                    const struct quantity_value *to, const struct choice_value *level)
+{
+    if (!(quantity_value(snow->quantity) > 0) && !(to && quantity_value(to->quantity) > 0))
+        return false;
+    struct buffer text = {.arena = s->arena};
+    buffer_printf(&text, "snow of %s: %s, given by itself: on the roof, taken as it is", name, amounts(s, snow, to, 1));
+    say_level(s, &text, level, amounts(s, snow, to, level->choice == LEVEL_STRENGTH ? asd_of_strength : 1));
+    basis_add(s, buffer_text(&text));
+    return true;
+}
+
+static bool say_all_own(struct sizing *s)
+{
+    bool any = false;
+    for (size_t i = 0; i < s->job->load_count; i++) {
+        const struct load *load = &s->job->loads[i];
+        any |= say_own(s, head_name(s->arena, KIND_LOAD, &load->head), &load->snow, &load->snow_to, &load->snow_level);
     }
-    return false;
+    for (size_t i = 0; i < s->job->obstruction_count; i++) {
+        const struct obstruction *it = &s->job->obstructions[i];
+        any |= say_own(s, head_name(s->arena, KIND_OBSTRUCTION, &it->head), &it->snow, NULL, &it->snow_level);
+    }
+    return any;
 }
 
 void snow_write(struct sizing *s)
@@ -163,7 +190,7 @@ void snow_write(struct sizing *s)
         if (s->design->snow[i].given_psf > 0)
             say_area(s, &s->design->snow[i]);
     }
-    any |= say_own(s);
+    any |= say_all_own(s);
     if (any)
         say_drifts(s);
 }

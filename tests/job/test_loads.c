@@ -1,11 +1,14 @@
 /* Rules of loads that grow or fall along the beam, and of those that lift it. */
 #include "job_support.h"
 
-#define POST "at = 4 ft\ndead = 400 lb\nlive = 0\nsnow = 900 lb\n"
+#define POST "at = 4 ft\ndead = 400 lb\nsnow = 900 lb\nsnow level = allowable\n"
 static void tapers(void **state)
 {
     static const struct edit edits[] = {
-        {POST, "from = 1 ft\nto = 4 ft\ndead = 0 plf\ndead to = 90 plf\nsnow = 60 plf\nsnow to = 0 plf\n", ""},
+        {POST,
+         "from = 1 ft\nto = 4 ft\ndead = 0 plf\ndead to = 90 plf\nsnow = 60 plf\nsnow to = 0 plf\nsnow level = "
+         "allowable\n",
+         ""},
         {POST, "from = 1 ft\nto = 4 ft\nlive to = 90 plf\ndead = 10 plf\n",
          "job.ini:65:11: stop[K017]: 'live to' needs 'live': what it is at 'from'; 0 is an answer\n"},
         {POST, "at = 4 ft\ndead = 400 lb\ndead to = 90 plf\n",

@@ -124,7 +124,7 @@ static void snow(void **state)
         {"snow is = on the ground\n", "",
          "job.ini:14:8: ask[Q005]: is the snow of [area roof] meant on the ground or on the roof? write 'snow is = on "
          "the ground' or 'on the roof'\n"},
-        {"snow level = allowable\n", "",
+        {"snow level = allowable\n[roof]", "[roof]",
          "job.ini:14:8: ask[Q005]: is the snow of [area roof] an allowable value (ASCE 7-16 and before) or a strength "
          "value (ASCE 7-22)? write 'snow level = allowable' or 'strength'\n"},
         {"snow = 30 psf\nsnow is = on the ground\nsnow level = allowable\n", "snow = 0 psf\n", ""},

@@ -72,14 +72,46 @@ static void edition(void **state)
     assert_string_equal(messages(*state, &diags),
                         "job.ini:17:14: stop[K013]: [area roof] has snow at strength level, which ASCE 7-16 does not "
                         "know; write 'loads by = ASCE 7-22' in [job], or 'snow level = allowable'\n");
-    static const struct edit edits[] = {{"snow level = allowable\n", "snow level = strength\n", ""},
+    static const struct edit edits[] = {{"snow level = allowable\n[roof]", "snow level = strength\n[roof]", ""},
                                         {"catalogs = catalogs\n", "catalogs = catalogs\nloads by = ASCE 7-22\n", ""}};
     CHECK_EDITS(state, edits);
+}
+
+/* Pounds of snow have a level, too; those of an area say it there. */
+static void level_of_a_loads_own_snow(void **state)
+{
+    static const char own[] = "[obstruction tail]\nwhat = rafter tail\non = beam B1\nat = 48 in\nthen = lands on the "
+                              "beam\ndead = 90 lb\nsnow = 200 lb\nseat = 3-1/2 in\nown prop = yes\n%s[post P1]\n";
+    const struct edit edits[] = {
+        {"snow = 900 lb\nsnow level = allowable\n", "snow = 900 lb\n",
+         "job.ini:65:8: ask[Q005]: is the snow of [load post] an allowable value (ASCE 7-16 and before) or a strength "
+         "value (ASCE 7-22)? write 'snow level = allowable' or 'strength'\n"},
+        {"snow = 900 lb\nsnow level = allowable\n", "snow = 0 lb\n", ""},
+        {"snow = 900 lb\nsnow level = allowable\n", "snow = 0 lb\nsnow level = allowable\n", ""},
+        {"snow = 900 lb\nsnow level = allowable\n", "snow = 900 lb\nsnow level = strength\n", ""},
+        {"snow = 900 lb\nsnow level = allowable\n", "snow level = allowable\n",
+         "job.ini:65:14: stop[K013]: [load post] has no snow of its own, so that 'snow level' says nothing\n"},
+        {"[post P1]\n", arena_printf(*state, own, ""),
+         "job.ini:74:8: ask[Q005]: is the snow of [obstruction tail] an allowable value (ASCE 7-16 and before) or a "
+         "strength value (ASCE 7-22)? write 'snow level = allowable' or 'strength'\n"},
+        {"[post P1]\n", arena_printf(*state, own, "snow level = strength\n"), ""},
+    };
+    CHECK_EDITS(state, edits);
+
+    struct diags diags;
+    char *text = edited(*state, "snow = 900 lb\nsnow level = allowable\n", "snow = 900 lb\nsnow level = strength\n");
+    char *bid = strstr(text, "unusual = none\n");
+    text = arena_printf(*state, "%.*sloads by = ASCE 7-16\n%s", (int)(bid - text), text, bid);
+    (void)read_text(*state, "job.ini", text, strlen(text), &diags);
+    assert_string_equal(messages(*state, &diags),
+                        "job.ini:67:14: stop[K013]: [load post] has snow at strength level, which ASCE 7-16 does not "
+                        "know; write 'loads by = ASCE 7-22' in [job], or 'snow level = allowable'\n");
 }
 
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(level_of_a_loads_own_snow, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(snow_that_drifts, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(snow_that_drifts_where_it_snows, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(factors, support_setup, support_teardown),

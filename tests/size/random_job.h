@@ -357,7 +357,8 @@ static inline void write_beam(struct buffer *out, const struct random_job *job, 
     write_posts(out, job, i);
 }
 
-static inline void write_load(struct arena *arena, struct buffer *out, const struct random_load *load, int i)
+static inline void write_load(struct arena *arena, struct buffer *out, const struct random_load *load,
+                              const char *level, int i)
 {
     buffer_printf(out, "[load L%d]\non = beam B%d\nheld by = shore S1\n", i + 1, load->beam + 1);
     if (load->is == LOAD_AT)
@@ -368,8 +369,8 @@ static inline void write_load(struct arena *arena, struct buffer *out, const str
     if (load->is == LOAD_OF_AREA)
         buffer_printf(out, "area = area roof\ncarries = %s sq ft\n", figure(arena, load->of.dead));
     else
-        buffer_printf(out, "dead = %s %s\nlive = %s %s\nsnow = %s %s\n", figure(arena, load->of.dead), unit,
-                      figure(arena, load->of.live), unit, figure(arena, load->of.snow), unit);
+        buffer_printf(out, "dead = %s %s\nlive = %s %s\nsnow = %s %s\nsnow level = %s\n", figure(arena, load->of.dead),
+                      unit, figure(arena, load->of.live), unit, figure(arena, load->of.snow), unit, level);
 }
 
 static const char *const finishes[] = {NULL, "gypsum board", "plaster on lath"};
@@ -448,7 +449,7 @@ static inline const char *random_text(struct arena *arena, const struct random_j
     for (int i = 0; i < job->beams; i++)
         write_beam(&out, job, i);
     for (int i = 0; i < job->loads; i++)
-        write_load(arena, &out, &job->load[i], i);
+        write_load(arena, &out, &job->load[i], job->snow_level, i);
     for (int i = 0; i < job->walls; i++)
         buffer_printf(&out,
                       "[wall V%d]\nstatus = stays\non = beam B%d\nfrom = %d in\nto = %d in\nheight = 8 ft\n"

@@ -139,6 +139,67 @@ static void two_levels(void **state)
     assert_true(basis_has(&made, "allowable level: x 1 in the combinations, set against their 0.7, = 21 psf"));
 }
 
+/* A load of 2,000 lb of snow in the middle, 1,000 lb an end.  At strength level the combinations take 0.7 of it (ASCE
+ * 7-22 2.4.1), as allowable all of it: where an area beside it is at strength level, it counts as 2,000/0.7 there,
+ * 1,428.6 lb an end, of which 0.7 is 1,000.  Not answered it is taken as allowable, and asked.  The area brings 0.7 x
+ * 60 x 100 sq ft = 4,200 lb, 2,100 an end. */
+static void own_snow_of_a_load(void **state)
+{
+    static const struct {
+        const char *level, *area;
+        double end_lb;
+        const char *combination, *says;
+    } cases[] = {
+        {"allowable", "allowable", 3100, "D+S",
+         "snow of load Y: 2000 lb, given by itself: on the roof, taken as it is; allowable level: x 1 in the "
+         "combinations = 2000 lb"},
+        {"strength", "allowable", 4000, "D+0.7S",
+         "snow of load Y: 2000 lb, given by itself: on the roof, taken as it is; strength level: x 0.7 in the "
+         "combinations (ASCE 7-22 2.4.1) = 1400 lb"},
+        {"strength", "strength", 3100, "D+0.7S", "(ASCE 7-22 2.4.1) = 1400 lb"},
+        {"allowable", "strength", 2100 + 1000 / 0.7, "D+0.7S",
+         "snow of load Y: 2000 lb, given by itself: on the roof, taken as it is; allowable level: x 1 in the "
+         "combinations, set against their 0.7, = 2000 lb"},
+        {NULL, "strength", 2100 + 1000 / 0.7, "D+0.7S",
+         "its level is not answered: x 1, the heavier reading, = 2000 lb"},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+        struct made made;
+        under_snow(&made, *state, "60 psf");
+        made_set(&made, "beam", "B1", "above", "load X, load Y");
+        made_set(&made, "area", "top", "snow level", cases[i].area);
+        made_add(&made, "[load Y]\non = beam B1\nat = 51.5 in\nsnow = 2000 lb\nheld by = shore S1\n");
+        if (cases[i].level)
+            made_set(&made, "load", "Y", "snow level", cases[i].level);
+        made_size(&made);
+        assert_near(made.design->beams[0].end_lb[0].of[LOAD_SNOW], cases[i].end_lb, 1e-6);
+        assert_true(basis_has(&made, cases[i].says));
+        assert_true(made_says(&made, DIAG_Q005) == !cases[i].level);
+        assert_string_equal(made_check(&made, "beam B1", "bending")->combination, cases[i].combination);
+    }
+}
+
+/* A rafter tail that lands, and a load that grows along the beam: 700 lb at strength level; 60 to 120 plf over 48 in,
+ * 360 lb, from 27.5 in to 75.5 in.  Both are in the stack as the job writes them, and the chain names both ends. */
+static void own_snow_that_lands_or_grows(void **state)
+{
+    struct made made;
+    under_snow(&made, *state, "0 psf");
+    made_set(&made, "beam", "B1", "above", "load X, load Y");
+    made_add(&made, "[load Y]\non = beam B1\nfrom = 27.5 in\nto = 75.5 in\nsnow = 60 plf\nsnow to = 120 plf\n"
+                    "snow level = allowable\nheld by = shore S1\n"
+                    "[obstruction tail]\nwhat = rafter tail\non = beam B1\nat = 51.5 in\nthen = lands on the beam\n"
+                    "snow = 700 lb\nsnow level = strength\nseat = 3-1/2 in\nown prop = yes\n");
+    made_size(&made);
+    const struct beam_design *bd = &made.design->beams[0];
+    assert_near(bd->end_lb[0].of[LOAD_SNOW] + bd->end_lb[1].of[LOAD_SNOW], 700 + 360 / 0.7, 1e-6);
+    assert_true(basis_has(&made, "snow of load Y: 60 to 120 plf, given by itself"));
+    assert_true(basis_has(&made, "set against their 0.7, = 60 to 120 plf"));
+    assert_true(basis_has(&made, "snow of obstruction tail: 700 lb, given by itself"));
+    assert_true(basis_has(&made, "= 490 lb"));
+    assert_string_equal(made.design->standard, "ASCE 7-22");
+}
+
 /* IRC 2021 Table R802.5.2(1) rests on 10 psf dead and on 0.7 x Ct 1.1 of the ground snow.  5/12, 12 in, 50 psf, 24 ft:
  * w = 10 + 0.77 x 50 = 48.5, T = 48.5 x 1 x 24/(4 x 5/12) = 698.4 lb; with Z = 120 lb and CD 1.15 5.06 nails: the cell
  * says 6.  3/12, 30 psf, 12 ft: 33.1 x 12/(4 x 3/12) = 397.2 lb, 2.88: 3.  The 3/12 roof is under 15 degrees: its
@@ -221,6 +282,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(least_load_of_low_slopes, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(slope_of_the_flatter_side, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(two_levels, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(own_snow_of_a_load, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(own_snow_that_lands_or_grows, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(heel_joint_table, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(drifts, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(edition_of_the_job, support_setup, support_teardown),
