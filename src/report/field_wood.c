@@ -130,30 +130,56 @@ static bool is_under(const char *where, const char *post)
     return at && strcmp(at + strlen(" under "), post) == 0;
 }
 
-static bool is_here(const struct field_beam *of, const struct takeoff_line *line)
+/* Its joists, their openings, the wall that it replaces. */
+static bool is_at_frame(const struct field_beam *of, const char *where)
 {
-    if (begins(line->where, of->name))
-        return true;
-    static const char across[] = "across ";
-    if (strncmp(line->where, across, sizeof across - 1) == 0)
-        return strcmp(line->where + sizeof across - 1, of->name) == 0;
+    for (int side = 0; side < 2; side++)
+        if (of->beam->side[side] &&
+            begins(where, head_name(of->arena, KIND_JOISTS, &of->beam->side[side]->joists->head)))
+            return true;
     for (size_t i = 0; i < of->design->opening_count; i++) {
         const struct opening_design *opening = &of->design->openings[i];
-        const char *name = head_name(of->arena, KIND_OPENING, &opening->opening->head);
-        if (opening->side && opening->side->beam == of->beam->beam && begins(line->where, name))
+        if (opening->side && opening->side->beam == of->beam->beam &&
+            begins(where, head_name(of->arena, KIND_OPENING, &opening->opening->head)))
             return true;
     }
-    for (size_t i = 0; i < of->design->shore_count; i++) {
-        const struct shore_design *shore = &of->design->shores[i];
-        if (field_has_shore(of, shore) && begins(line->where, head_name(of->arena, KIND_SHORE, &shore->shore->head)))
-            return true;
-    }
-    for (size_t i = 0; i < of->job->post_count; i++) {
-        const char *post = head_name(of->arena, KIND_POST, &of->job->posts[i].head);
-        if (field_has_post(of, i) && (begins(line->where, post) || is_under(line->where, post)))
+    for (size_t i = 0; i < of->job->wall_count; i++) {
+        const struct wall *wall = &of->job->walls[i];
+        bool here = !wall->under.at || &of->job->beams[wall->under.index] == of->beam->beam;
+        if (here && begins(where, head_name(of->arena, KIND_WALL, &wall->head)))
             return true;
     }
     return false;
+}
+
+static bool is_at_shore(const struct field_beam *of, const char *where)
+{
+    for (size_t i = 0; i < of->design->shore_count; i++) {
+        const struct shore_design *shore = &of->design->shores[i];
+        if (field_has_shore(of, shore) && begins(where, head_name(of->arena, KIND_SHORE, &shore->shore->head)))
+            return true;
+    }
+    return false;
+}
+
+static bool is_at_post(const struct field_beam *of, const char *where)
+{
+    for (size_t i = 0; i < of->job->post_count; i++) {
+        const char *post = head_name(of->arena, KIND_POST, &of->job->posts[i].head);
+        if (field_has_post(of, i) && (begins(where, post) || is_under(where, post)))
+            return true;
+    }
+    return false;
+}
+
+/* By where it is counted: "beam B1, side A", "across beam B1", "block K1 under post P1", "shore A". */
+static bool is_here(const struct field_beam *of, const struct takeoff_line *line)
+{
+    static const char across[] = "across ";
+    if (strncmp(line->where, across, sizeof across - 1) == 0)
+        return strcmp(line->where + sizeof across - 1, of->name) == 0;
+    return begins(line->where, of->name) || is_at_frame(of, line->where) || is_at_shore(of, line->where) ||
+           is_at_post(of, line->where);
 }
 
 static const struct field_column PIECES[] = {

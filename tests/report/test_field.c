@@ -205,6 +205,48 @@ static void shows_what_is_in_the_way(void **state)
     assert_true(headers);
 }
 
+/* A row of a table whose columns are what, where and count holds the line. */
+static bool table_shows(const struct field_table *table, size_t count_column, const struct takeoff_line *line)
+{
+    for (size_t i = 0; i < table->rows; i++)
+        if (!strcmp(table->row[i][0].text, line->what) && !strcmp(table->row[i][1].text, line->where) &&
+            fabs(table->row[i][count_column].number - decimal_value(line->count)) < 1e-9)
+            return true;
+    return false;
+}
+
+static bool shown_somewhere(const struct field *field, const struct takeoff_line *line)
+{
+    for (size_t i = 0; i + 1 < field->count; i++)
+        if (table_shows(table_of(part_of_beam(field, field->sheet[i].id, "posts"), "pieces"), 3, line) ||
+            table_shows(table_of(part_of_beam(field, field->sheet[i].id, "hardware"), "hardware"), 2, line))
+            return true;
+    return false;
+}
+
+/* Wood and hardware that the takeoff counts at a place is on a sheet; plies and shores have lists of their own. */
+static void nothing_counted_is_left_out(void **state)
+{
+    static const char *const apart[] = {"assembly/", "buy/", "forgotten/", "plies/"};
+    for (size_t i = 0; i < SAMPLES; i++) {
+        const struct result *result = run_sample(*state, arena_printf(*state, "%s.ini", samples[i]));
+        struct report report = report_of(result);
+        struct field field = field_of(*state, &report);
+        const struct takeoff *takeoff = result->outcome->run->takeoff;
+        for (size_t k = 0; k < takeoff->count; k++) {
+            const struct takeoff_line *line = &takeoff->line[k];
+            bool wanted = line->is == LINE_PIECES || line->is == LINE_ITEM;
+            for (size_t p = 0; p < sizeof apart / sizeof apart[0]; p++)
+                wanted = wanted && strncmp(line->id, apart[p], strlen(apart[p])) != 0;
+            if (!wanted || (line->is == LINE_PIECES && !strncmp(line->id, "shores/", strlen("shores/"))))
+                continue;
+            if (!shown_somewhere(&field, line))
+                print_error("%s: '%s' at '%s' is on no sheet of the crew\n", samples[i], line->id, line->where);
+            assert_true(shown_somewhere(&field, line));
+        }
+    }
+}
+
 static struct page *field_page(struct arena *arena, const struct report *report)
 {
     struct book *book = workbook_book(arena, report);
@@ -375,6 +417,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(json_has_marks_and_cut_lines, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hang_order_stays_level, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shows_what_is_in_the_way, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(nothing_counted_is_left_out, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sheet_has_no_money_and_no_formula, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(every_beam_begins_a_page, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(user_text_stays_text, support_setup, packages_teardown),
