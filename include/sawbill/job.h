@@ -265,6 +265,7 @@ struct joists {
     struct placed_lengths_value measured_widths, measured_depths, high_by, low_by;
     struct lengths_value new_at, new_beside; /* centers of new joists; of joists that get a new one at their side */
     struct text_value new_of;                /* catalog code of their wood */
+    struct text_value new_engineer;          /* who answers for new joists unlike those beside them, and his sheet */
 };
 /* A hole in a field of joists: a stair, a flue, a hatch.  All four are its clear edges. */
 struct opening {

@@ -300,6 +300,12 @@ static const struct key_row joists_rows[] = {
      .help = "catalog code of the wood of new joists",
      .example = "DFL2-2X10",
      .offset = offsetof(struct joists, new_of)},
+    {.key = "new engineer",
+     .type = TYPE_TEXT,
+     .help = "the engineer who answers for new joists of engineered wood or of another depth among old ones, and his "
+             "sheet",
+     .example = "sheet S2, R. Ames, PE",
+     .offset = offsetof(struct joists, new_engineer)},
     {.key = "run",
      .type = TYPE_LENGTH,
      .required = true,

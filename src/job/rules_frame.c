@@ -232,6 +232,9 @@ static void joists_new(const struct ruling *ruling)
     if (joists->new_of.at && !at)
         rule_broken(ruling, joists->new_of.at, "'new of' of %s needs 'new at' or 'new beside': where the new joists go",
                     ruling->name);
+    if (joists->new_engineer.at && !at)
+        rule_broken(ruling, joists->new_engineer.at, "'new engineer' of %s needs 'new at' or 'new beside'",
+                    ruling->name);
 }
 
 static void beam_blocks(const struct ruling *ruling)

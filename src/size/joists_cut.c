@@ -251,7 +251,62 @@ static void say_not_checked(const struct cut *cut, const char *why)
     unchecked_add(cut->s, arena_printf(cut->s->arena, "not checked: %s themselves: %s", name_of(cut), why));
 }
 
-bool joists_cut_check(struct sizing *s, struct joist_design *jd)
+/* Dressed sizes that are meant to be the same differ by so much (common practice). */
+static const length_t depth_slack = LENGTH_INCH / 2;
+
+/* S005: sawn and engineered joists sink, shrink and bounce each in its own way, and those of another depth share the
+ * floor by their stiffness, which is not reckoned here (common practice, no source). */
+static bool ask_unlike(struct sizing *s, const struct joist_design *jd, const struct member *wood)
+{
+    const struct joists *joists = jd->joists;
+    const char *name = head_name(s->arena, KIND_JOISTS, &joists->head);
+    length_t differs = wood->depth - jd->depth;
+    bool other_depth = differs > depth_slack || differs < -depth_slack;
+    if (wood->wood == WOOD_SAWN && !other_depth)
+        return false;
+    if (joists->new_engineer.at)
+        unchecked_add(s, arena_printf(s->arena, "not checked: the new joists of %s, by the engineer (%s)", name,
+                                      joists->new_engineer.text));
+    else
+        diag_add(s->diags, DIAG_S005, place_of(joists->new_of.at, &joists->head),
+                 "new joists of %s are %s, %s deep, among joists %s deep: %s; take sawn ones as deep, or write 'new "
+                 "engineer = NAME, SHEET'",
+                 name, wood->code, length_tape(s->arena, wood->depth), length_tape(s->arena, jd->depth),
+                 wood->wood == WOOD_SAWN ? "those of another depth do not share the floor alike"
+                                         : "sawn and engineered joists are not mixed without an engineer");
+    return true;
+}
+
+/* New joists by their own wood, as if each had the floor of an old one; at the side of one, too. */
+static bool new_joists_check(struct sizing *s, const struct joist_design *jd)
+{
+    const struct joists *joists = jd->joists;
+    bool any = joists->new_at.count + joists->new_beside.count > 0;
+    const struct member *wood = any && joists->new_of.at ? catalog_member(s->catalog, joists->new_of.text) : NULL;
+    if (!wood || !wood->values || ask_unlike(s, jd, wood))
+        return true;
+    struct cut cut = cut_of(s, jd);
+    const char *name = arena_printf(s->arena, "%s, new", name_of(&cut));
+    if (!cut.area || cut.span_in <= 0 || joists->kind.choice == JOIST_RAFTER) {
+        unchecked_add(s, arena_printf(s->arena, "not checked: %s: their run, load or slope is not given", name));
+        return true;
+    }
+    cut.section.width_in = length_inches(wood->ply_width);
+    cut.section.depth_in = length_inches(wood->depth);
+    cut.section.row = member_in_service(s, wood, &joists->service, &cut.service);
+    for (size_t k = 0; k < s->combo_count; k++)
+        if (combo_applies(&s->combo[k], &cut.psf))
+            rate(&cut, &s->combo[k]);
+    struct member_checks *checks = checks_new(s, name, member_text(s->arena, wood, 1));
+    checks_wood(checks, wood->values);
+    checks_add(s, checks, cut.bending);
+    checks_add(s, checks, cut.shear);
+    checks_add(s, checks, cut.live);
+    checks_add(s, checks, cut.total);
+    return checks_close(s, checks, place_of(joists->new_of.at, &joists->head));
+}
+
+static bool old_joists_check(struct sizing *s, struct joist_design *jd)
 {
     struct cut cut = cut_of(s, jd);
     unchecked_add(
@@ -282,4 +337,10 @@ bool joists_cut_check(struct sizing *s, struct joist_design *jd)
     say_basis(&cut);
     say_far_bearing(&cut);
     return checks_close(s, checks, &jd->joists->head.at);
+}
+
+bool joists_cut_check(struct sizing *s, struct joist_design *jd)
+{
+    bool old = old_joists_check(s, jd);
+    return new_joists_check(s, jd) && old;
 }

@@ -125,9 +125,53 @@ static void dropped_beam(void **state)
                            "joists north themselves: they lie on a dropped beam"));
 }
 
+/* 12 ft at 16 in under 10 + 40 psf: w = 5.5556 lb/in, M = w 144^2/8 = 14,400 in-lb.  A new 2x10 of DF-L No.2, S 21.39
+ * in3: 673.2 psi of 900 x CF 1.1 x Cr 1.15 = 1,138.5; V = 400 lb: 1.5 x 400/13.875 = 43.24 psi of 180; live 40/12 x
+ * 16/12 = 4.4444 lb/in: 5 x 4.4444 x 144^4/(384 x 1.6e6 x 98.93) = 0.1572 in of 0.4.  Of a weaker wood it is that
+ * wood's. */
+static void new_joists_by_their_own_wood(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "new at", "14 in");
+    made_set(&made, "joists", "north", "new of", "DFL2-2X10");
+    made_size(&made);
+    assert_near(made_check(&made, "joists north, new", "bending")->demand, 673.2, 0.1);
+    assert_near(made_check(&made, "joists north, new", "bending")->capacity, 1138.5, 0.01);
+    assert_near(made_check(&made, "joists north, new", "shear")->demand, 43.24, 0.01);
+    assert_near(made_check(&made, "joists north, new", "live deflection")->demand, 0.1572, 0.0001);
+    assert_false(made_says(&made, DIAG_S005));
+    assert_true(made.design->passes);
+    made_set(&made, "joists", "north", "moisture in service", "wet"); /* Fv x 0.97, E x 0.9 */
+    made_size(&made);
+    assert_near(made_check(&made, "joists north, new", "shear")->capacity, 174.6, 1e-6);
+    assert_near(made_check(&made, "joists north, new", "live deflection")->demand, 0.1572 / 0.9, 0.0001);
+}
+
+static void unlike_joists_are_asked(void **state)
+{
+    static const char *const woods[] = {"LVL-9.25", "DFL2-2X12"};
+    for (int i = 0; i < 2; i++)
+        for (int named = 0; named < 2; named++) {
+            struct made made;
+            made_start(&made, *state);
+            made_set(&made, "joists", "north", "new beside", "24 in");
+            made_set(&made, "joists", "north", "new of", woods[i]);
+            if (named)
+                made_set(&made, "joists", "north", "new engineer", "R. Ames, PE, sheet S2");
+            made_size(&made);
+            assert_int_equal(made_says(&made, DIAG_S005), !named);
+            assert_int_equal(made_lists(made.design->unchecked, made.design->unchecked_count,
+                                        "not checked: the new joists of joists north, by the engineer (R. Ames"),
+                             named);
+        }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(new_joists_by_their_own_wood, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(unlike_joists_are_asked, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(cut_joist_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(unknown_wood, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wide_spacing_fails, support_setup, support_teardown),
