@@ -6,11 +6,11 @@
 #include "workbook_format.h"
 
 /* A grid of narrow columns: every table spans them in its own way. */
-static const double COLUMN_WIDTH = 5.0;
+static const double COLUMN_WIDTH = 3.6;
 enum { TICK_COLUMNS = 1, BODY_ROW = 3 };
-/* Letter, landscape: 8-1/2 in less two margins of 0.7 in, less the rows that every page repeats; a long table starts on
- * a page only where some of it goes there, too. */
-static const double PAGE_POINTS = 470, TABLE_POINTS = 120, ROW_POINTS = 15;
+/* Letter, portrait: 11 in less two margins of 0.7 in, less the rows that every page repeats; a long table starts on a
+ * page only where some of it goes there, too. */
+static const double PAGE_POINTS = 640, TABLE_POINTS = 120, ROW_POINTS = 15;
 
 /* Rows that stay together on a page where they can. */
 struct row_block {
@@ -175,6 +175,7 @@ static void set_grid(struct page *page)
     for (int i = 0; i < FIELD_SHARES; i++)
         page->width[i] = COLUMN_WIDTH;
     page->frozen = BODY_ROW - 1;
+    page->upright = true;
 }
 
 void build_field(struct workbook *w)
