@@ -38,6 +38,7 @@ struct random_field { /* joists: north and south of B1, east of B2, west of B3 *
 enum { INNER = 2 };
 struct random_beam {
     int clear_in, plies, depth;
+    int past_in[2];           /* wood past the bearing of an end */
     int carrier[2], at_in[2]; /* of an end that hangs: on which beam and where, from that one's end 1; -1: none */
     int end[2];               /* what else it ends on: 0 post across, 1 post in line, 2 pocket, 3 wall plate */
     const char *set;
@@ -121,6 +122,16 @@ static inline void random_inner(struct random_beam *beam, uint64_t *seed)
     }
 }
 
+/* Wood that runs on over a post or plate. */
+static inline void random_past(struct random_beam *beam, uint64_t *seed)
+{
+    for (int end = 0; end < 2; end++)
+        beam->past_in[end] =
+            beam->carrier[end] < 0 && beam->end[end] != 2 && random_yes(seed, 0.15) ? 4 + random_of(seed, 44) : 0;
+    for (int i = 0; i < beam->inner; i++) /* places are from the end of the wood */
+        beam->support[i].at_in += beam->past_in[0];
+}
+
 /* End 2 of the second and third on one before; end 1 of the third sometimes, too. */
 static inline void random_hang(struct random_job *job, uint64_t *seed, int i)
 {
@@ -149,6 +160,7 @@ static inline void random_beams(struct random_job *job, uint64_t *seed)
         random_inner(beam, seed);
         if (i > 0)
             random_hang(job, seed, i);
+        random_past(beam, seed);
     }
 }
 
@@ -289,6 +301,13 @@ static inline void write_end(struct buffer *out, const struct random_job *job, i
                       beam->end[end] == 2 ? "pocket" : "wall plate", end + 1);
 }
 
+static inline void write_past(struct buffer *out, const struct random_beam *beam)
+{
+    for (int end = 0; end < 2; end++)
+        if (beam->past_in[end])
+            buffer_printf(out, "overhang %d = %d in\n", end + 1, beam->past_in[end]);
+}
+
 static inline void write_inner(struct buffer *out, const struct random_job *job, int i)
 {
     const struct random_beam *beam = &job->beam[i];
@@ -345,6 +364,7 @@ static inline void write_beam(struct buffer *out, const struct random_job *job, 
                   i == 0 && job->field[1].is ? "joists B = joists south\n" : "");
     write_end(out, job, i, 0);
     write_end(out, job, i, 1);
+    write_past(out, beam);
     write_inner(out, job, i);
     write_above(out, job, i);
     if (!strcmp(beam->set, "upset"))

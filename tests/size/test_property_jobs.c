@@ -14,7 +14,8 @@ static uint64_t from;                 /* seed of the case at work, for the messa
 /* What stands on one beam: lb of each source, and how much of it comes to end 2. */
 struct sum {
     struct loads lb, at_end_2;
-    double span_in, half_in;
+    double span_in, zero_in; /* zero_in: middle of the bearing of end 1, from the end of the wood */
+    bool past[2];
 };
 
 static void put(struct sum *sum, struct loads lb, double part)
@@ -25,16 +26,18 @@ static void put(struct sum *sum, struct loads lb, double part)
     }
 }
 
-/* Lever of a place; what lies over a bearing beyond its middle rests on it. */
+/* Lever of a place; what lies over a bearing beyond its middle rests on it, unless the wood runs on. */
 static void put_point(struct sum *sum, struct loads lb, double at_in)
 {
-    put(sum, lb, fmin(fmax((at_in - sum->half_in) / sum->span_in, 0), 1));
+    double part = (at_in - sum->zero_in) / sum->span_in;
+    part = sum->past[0] ? part : fmax(part, 0);
+    put(sum, lb, sum->past[1] ? part : fmin(part, 1));
 }
 
 static void put_line(struct sum *sum, struct loads plf, double from_in, double to_in)
 {
-    double cuts[] = {from_in, fmin(fmax(sum->half_in, from_in), to_in),
-                     fmin(fmax(sum->half_in + sum->span_in, from_in), to_in), to_in};
+    double cuts[] = {from_in, fmin(fmax(sum->zero_in, from_in), to_in),
+                     fmin(fmax(sum->zero_in + sum->span_in, from_in), to_in), to_in};
     for (int i = 0; i < 3; i++) {
         struct loads lb = plf;
         for (int source = 0; source < LOAD_SOURCES; source++)
@@ -130,7 +133,10 @@ static struct sum beam_sum(const struct made *made, const struct random_job *job
 {
     const struct beam_design *bd = &made->design->beams[beam];
     double cut_in = length_inches(bd->cut_length);
-    struct sum sum = {.span_in = bd->design_span_in, .half_in = length_inches(bd->bearing[0]) / 2};
+    const int *past_in = job->beam[beam].past_in;
+    struct sum sum = {.span_in = bd->design_span_in,
+                      .zero_in = length_inches(bd->bearing[0]) / 2 + past_in[0],
+                      .past = {past_in[0] > 0, past_in[1] > 0}};
     for (int i = 0; i < FIELDS; i++)
         if (job->field[i].is && job->field[i].beam == beam)
             put_field(&sum, made, job, i, cut_in);
@@ -175,7 +181,7 @@ static void beams_balance(const struct made *made, const struct random_job *job)
         struct loads carried = plus(bd->end_full_lb[0], bd->end_full_lb[1]), at_end_2 = bd->end_full_lb[1];
         assert_int_equal(bd->inner_count, job->beam[i].inner);
         for (size_t k = 0; k < bd->inner_count; k++) {
-            double x = job->beam[i].support[k].at_in - sum.half_in;
+            double x = job->beam[i].support[k].at_in - sum.zero_in;
             carried = plus(carried, bd->inner[k].full_lb);
             at_end_2 = plus(at_end_2, times(bd->inner[k].full_lb, x / sum.span_in));
         }
@@ -209,16 +215,23 @@ static void openings_balance(const struct made *made, const struct random_job *j
     }
 }
 
-/* What the supports of a beam are handed beyond all loads at once: the most of every set of loaded spans. */
-static struct loads beyond(const struct beam_design *bd)
+/* Over more than two supports or past one: live load on any set of its spans. */
+static bool runs_on(const struct random_beam *beam)
 {
+    return beam->inner > 0 || beam->past_in[0] > 0 || beam->past_in[1] > 0;
+}
+
+/* What the supports of a beam are handed beyond all loads at once: the most of every set of loaded spans. */
+static struct loads beyond(const struct made *made, const struct random_job *job, int i)
+{
+    const struct beam_design *bd = &made->design->beams[i];
     struct loads sum = {{0}};
     for (int end = 0; end < 2; end++)
         sum = plus(sum, minus(bd->end_lb[end], bd->end_full_lb[end]));
-    for (size_t i = 0; i < bd->inner_count; i++)
-        sum = plus(sum, minus(bd->inner[i].lb, bd->inner[i].full_lb));
+    for (size_t k = 0; k < bd->inner_count; k++)
+        sum = plus(sum, minus(bd->inner[k].lb, bd->inner[k].full_lb));
     for (int source = 0; source < LOAD_SOURCES; source++)
-        if (!(sum.of[source] > -1e-6) || (bd->inner_count == 0 && sum.of[source] > 1e-6))
+        if (!(sum.of[source] > -1e-6) || (!runs_on(&job->beam[i]) && sum.of[source] > 1e-6))
             fail_msg("case %d: supports are handed %.9g lb beyond all loads", (int)from, sum.of[source]);
     assert_near(sum.of[LOAD_DEAD], 0, 1e-6);
     return sum;
@@ -244,7 +257,7 @@ static void ground_balances(const struct made *made, const struct random_job *jo
     const struct design *design = made->design;
     struct loads on = {{0}}, ground = {{0}}, feet = {{0}};
     for (int i = 0; i < job->beams; i++) {
-        on = plus(on, plus(beam_sum(made, job, i).lb, beyond(&design->beams[i])));
+        on = plus(on, plus(beam_sum(made, job, i).lb, beyond(made, job, i)));
         for (int end = 0; end < 2; end++)
             if (job->beam[i].carrier[end] >= 0)
                 on = minus(on, design->beams[i].end_lb[end]);
@@ -378,16 +391,16 @@ static struct catalog *wood_times(struct arena *arena, double by)
 
 static bool over_supports(const struct random_job *job)
 {
-    int inner = 0;
+    bool any = false;
     for (int i = 0; i < job->beams; i++)
-        inner += job->beam[i].inner;
-    return inner > 0;
+        any |= runs_on(&job->beam[i]);
+    return any;
 }
 
 static void simple_spans(struct random_job *job)
 {
     for (int i = 0; i < job->beams; i++)
-        job->beam[i].inner = 0;
+        job->beam[i].inner = job->beam[i].past_in[0] = job->beam[i].past_in[1] = 0;
 }
 
 static void add_one(struct random_job *job, uint64_t *seed)
@@ -469,8 +482,8 @@ static void any_load_added_never_helps(void **state)
     assert_true(compared > rounds / 2);
 }
 
-/* B1 of one size class, the next depth, its top edge held by joists.  Over inner supports the wood weighs nothing: what
- * lifts a span is lessened by the weight of a deeper one, and that is load, not strength. */
+/* B1 of one size class, the next depth, its top edge held by joists.  Over inner supports or past one the wood weighs
+ * nothing: what lifts a span is lessened by the weight of a deeper one, and that is load, not strength. */
 static void deeper_is_never_worse(void **state)
 {
     static const char *const names[] = {"bending", "live deflection", "total deflection"};
@@ -480,13 +493,13 @@ static void deeper_is_never_worse(void **state)
         struct random_job job = random_job(&seed);
         struct made shallow, deep;
         job.beam[0].set = job.continuous ? "dropped" : "flush";
-        struct catalog *of = job.beam[0].inner ? wood_times(arena, 0) : catalog;
+        struct catalog *of = runs_on(&job.beam[0]) ? wood_times(arena, 0) : catalog;
         random_size(&shallow, arena, &job, of);
         job.beam[0].depth++;
         random_size(&deep, arena, &job, of);
         for (int i = 0; i < 3 * (job.beam[0].inner + 1); i++) {
             const char *name = names[i % 3];
-            if (job.beam[0].inner)
+            if (runs_on(&job.beam[0]))
                 name = arena_printf(arena, "%s, span %d", name, i / 3 + 1);
             double was = made_check(&shallow, "beam B1", name)->ratio, is = made_check(&deep, "beam B1", name)->ratio;
             if (!(is <= was * (1 + 1e-9)))

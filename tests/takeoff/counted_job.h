@@ -77,11 +77,12 @@ static inline length_t bearing_of(const struct random_beam *beam, int end)
     return beam->end[end] == 1 ? inches(4.5) : inches(3.5);
 }
 
-/* Clear span, the bearings beyond it, less the gap of each hanger (1/8 in of all hangers of the catalog). */
+/* Clear span, the bearings and overhangs beyond it, less the gap of each hanger (1/8 in of all hangers of the catalog).
+ */
 static inline length_t cut_of(const struct made *made, const struct random_job *job, int i)
 {
     const struct random_beam *beam = &job->beam[i];
-    length_t sum = inches(beam->clear_in);
+    length_t sum = inches(beam->clear_in + beam->past_in[0] + beam->past_in[1]);
     for (int end = 0; end < 2; end++) {
         if (beam->carrier[end] < 0)
             sum += bearing_of(beam, end);

@@ -73,7 +73,7 @@ static struct row_by_hand row_of(const struct made *made, const struct random_jo
         row.reserve[end] = 16 * 3;
         if (at_end && job->beam[beam].carrier[end] < 0)
             bearing = length_inches(bearing_of(&job->beam[beam], end));
-        if (at_end && bearing > 3)
+        if (at_end && job->beam[beam].past_in[end] == 0 && bearing > 3)
             row.reserve[end] = (int)ceil(bearing * 16 - 1e-9);
     }
     block_face(made, job, &row, beam, face, length_inches(start));
