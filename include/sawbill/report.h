@@ -108,7 +108,7 @@ char *report_json(struct arena *arena, const struct report *report);
  *            table, title, rows [{...}]}; a row's keys, in the order of its columns:
  *              plan        end_1, between, end_2
  *              shore_cuts  shore, what, member, count, cut_, how
- *              joists      number ("A1"), side, place_ (its middle), size, cut_ (null: an opening cuts it off),
+ *              joists      number ("A1"), side, place_ (its middle), size, cut_ (null: new, or an opening cuts it off),
  *                          off_line_ (+ above the line), lift_lb, hanger, nails (into the beam + into the joist), seat_
  *              in_the_way  place_, what, width_, meanwhile, then
  *              plies       ply, length_, crown, stick, ends

