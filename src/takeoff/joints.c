@@ -4,7 +4,7 @@
 
 #include "code_nails.h"
 
-enum { HELD_FACES = 2, TWO_ENDS = 2, TWO_EDGES = 2, TWO_TRIMMERS = 2 };
+enum { HELD_FACES = 2, HELD_ENDS = 4, TWO_ENDS = 2, TWO_EDGES = 2, TWO_TRIMMERS = 2 };
 
 static const char *times(struct arena *arena, int64_t count, const char *one, const char *many, const char *more)
 {
@@ -126,11 +126,11 @@ static void count_held(struct counting *counting, const struct beam *beam, const
         line.id = arena_printf(arena, "%s/nails to the plate", held);
         count_joint(counting, JOINT_BLOCK_PLATE, HELD_FACES, 0, "2 blocks", line);
         line.id = arena_printf(arena, "%s/nails to joists", held);
-        count_joint(counting, JOINT_BLOCK_JOIST, HELD_FACES * TWO_ENDS, 0, "2 blocks x 2 ends", line);
+        count_joint(counting, JOINT_BLOCK_JOIST, HELD_ENDS, 0, "2 blocks x 2 ends", line);
         return;
     }
     line.id = arena_printf(arena, "%s/nails to plates", held);
-    count_joint(counting, JOINT_STUD_PLATE, HELD_FACES * TWO_ENDS, 0, "2 studs x 2 ends", line);
+    count_joint(counting, JOINT_STUD_PLATE, HELD_ENDS, 0, "2 studs x 2 ends", line);
     line.id = arena_printf(arena, "%s/nails to the post", held);
     count_joint(counting, JOINT_STUD_STUD, HELD_FACES, place->post->height.length, "2 studs", line);
     line.id = arena_printf(arena, "%s/nails to the beam", held);

@@ -121,7 +121,7 @@ static void count_wall(const struct put_together *shore)
         add_strongback(shore);
         add_posts(shore, supports, supports > 0 ? design->studs / supports : 0);
     } else {
-        add(shore, "studs/screws", design->studs * TWO_ENDS * EACH_JOINT,
+        add(shore, "studs/screws", (int64_t)design->studs * TWO_ENDS * EACH_JOINT,
             arena_printf(arena, "%s x 2 ends x 2", number_of(arena, design->studs, "stud", "studs")));
         add_posts(shore, design->posts, design->shore->post_plies.count);
     }

@@ -158,23 +158,6 @@ static void pieces_and_pounds_of_fasteners(void **state)
     assert_int_equal(line->pounds, number(500));
 }
 
-/* US Army Engineer School subcourse EN0069, para 4-9: 100 tables x 30 joints x 2 nails, 20 % lost (Table 4-1), 10d
- * common at 74 to the pound: 97.3 lb.  In boxes of a pound 98; net 6000 / 74 = 81.0811 lb, up. */
-static void the_armys_hundred_tables(void **state)
-{
-    struct made *made = made_new(*state);
-    made->job.bid.fastener_loss.percent = percent(20);
-    made_supplier(made, "yard", 0, -1);
-    made->fasteners[0] = (struct fastener){.code = "N10", .item = "NAIL-10D", .count_per_lb = 74};
-    made->catalog.fastener_count = 1;
-    made_price(made, "NAIL-10D", "lb", 1, 2, "yard");
-    made_item(made, "tables", "NAIL-10D", 100 * 30 * 2)->loss = true;
-    struct order *order = made_order(made);
-    assert_int_equal(order->line[0].net, number(81.0811));
-    assert_near(decimal_value(order->line[0].pounds) * 1.2, 97.3, 0.05);
-    assert_int_equal(order->line[0].packs, number(98));
-}
-
 static void pounds_without_a_count(void **state)
 {
     struct made *made = made_new(*state);
@@ -392,7 +375,6 @@ int main(void)
         cmocka_unit_test_setup_teardown(lines_of_one_item_are_summed, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(the_cheapest_row, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nails_by_the_pound, support_setup, support_teardown),
-        cmocka_unit_test_setup_teardown(the_armys_hundred_tables, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(pieces_and_pounds_of_fasteners, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(pounds_without_a_count, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_price_names_item_and_need, support_setup, support_teardown),

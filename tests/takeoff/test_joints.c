@@ -23,41 +23,41 @@ static void nails_of_the_table(void **state)
 {
     static const struct {
         enum end_held held;
+        int count;
         double diameter, length;
         const char *id;
-        int count;
     } rows[] = {
         /* item 17, top or bottom plate to stud, toe nails */
-        {HELD_BLOCKS, 0.131, 2.5, "posts/P1/plate nails", 6 * 4},
-        {HELD_BLOCKS, 0.128, 3, "posts/P1/plate nails", 6 * 4},
-        {HELD_BLOCKS, 0.131, 3, "posts/P1/plate nails", 6 * 4},
-        {HELD_BLOCKS, 0.135, 3.5, "posts/P1/plate nails", 6 * 3},
-        {HELD_BLOCKS, 0.113, 2.5, "posts/P1/plate nails", 6 * 4},
-        {HELD_KING_STUDS, 0.131, 2.5, "held/B1/end 1/nails to plates", 4 * 4},
+        {HELD_BLOCKS, 6 * 4, 0.131, 2.5, "posts/P1/plate nails"},
+        {HELD_BLOCKS, 6 * 4, 0.128, 3, "posts/P1/plate nails"},
+        {HELD_BLOCKS, 6 * 4, 0.131, 3, "posts/P1/plate nails"},
+        {HELD_BLOCKS, 6 * 3, 0.135, 3.5, "posts/P1/plate nails"},
+        {HELD_BLOCKS, 6 * 4, 0.113, 2.5, "posts/P1/plate nails"},
+        {HELD_KING_STUDS, 4 * 4, 0.131, 2.5, "held/B1/end 1/nails to plates"},
         /* item 1, blocking to top plate, toe nails */
-        {HELD_BLOCKS, 0.131, 2.5, "blocks/K1/P1/nails", 3 * 3},
-        {HELD_BLOCKS, 0.128, 3, "blocks/K1/P1/nails", 3 * 3},
-        {HELD_BLOCKS, 0.131, 3, "blocks/K1/P1/nails", 3 * 3},
-        {HELD_BLOCKS, 0.113, 2.5, "blocks/K1/P1/nails", 3 * 4},
-        {HELD_BLOCKS, 0.131, 2.5, "held/B1/end 1/nails to the plate", 2 * 3},
+        {HELD_BLOCKS, 3 * 3, 0.131, 2.5, "blocks/K1/P1/nails"},
+        {HELD_BLOCKS, 3 * 3, 0.128, 3, "blocks/K1/P1/nails"},
+        {HELD_BLOCKS, 3 * 3, 0.131, 3, "blocks/K1/P1/nails"},
+        {HELD_BLOCKS, 3 * 4, 0.113, 2.5, "blocks/K1/P1/nails"},
+        {HELD_BLOCKS, 2 * 3, 0.131, 2.5, "held/B1/end 1/nails to the plate"},
         /* item 30, bridging or blocking to joist, toe nails at each end */
-        {HELD_BLOCKS, 0.131, 2.5, "held/B1/end 1/nails to joists", 4 * 2},
-        {HELD_BLOCKS, 0.128, 3, "held/B1/end 1/nails to joists", 4 * 2},
-        {HELD_BLOCKS, 0.131, 3, "held/B1/end 1/nails to joists", 4 * 2},
+        {HELD_BLOCKS, 4 * 2, 0.131, 2.5, "held/B1/end 1/nails to joists"},
+        {HELD_BLOCKS, 4 * 2, 0.128, 3, "held/B1/end 1/nails to joists"},
+        {HELD_BLOCKS, 4 * 2, 0.131, 3, "held/B1/end 1/nails to joists"},
         /* item 22, joist to sill, top plate or girder, toe nails */
-        {HELD_BLOCKS, 0.131, 2.5, "bearings/B2/end 1/nails", 2 * 3},
-        {HELD_BLOCKS, 0.128, 3, "bearings/B2/end 1/nails", 2 * 3},
-        {HELD_BLOCKS, 0.131, 3, "bearings/B2/end 1/nails", 2 * 3},
-        {HELD_BLOCKS, 0.113, 2.5, "bearings/B2/end 1/nails", 2 * 4},
+        {HELD_BLOCKS, 2 * 3, 0.131, 2.5, "bearings/B2/end 1/nails"},
+        {HELD_BLOCKS, 2 * 3, 0.128, 3, "bearings/B2/end 1/nails"},
+        {HELD_BLOCKS, 2 * 3, 0.131, 3, "bearings/B2/end 1/nails"},
+        {HELD_BLOCKS, 2 * 4, 0.113, 2.5, "bearings/B2/end 1/nails"},
         /* item 8, double studs, face nails: 16d common 24 in apart, 10d box and gun 16 in */
-        {HELD_KING_STUDS, 0.162, 3.5, "held/B1/end 1/nails to the post", 2 * 4},
-        {HELD_KING_STUDS, 0.128, 3, "held/B1/end 1/nails to the post", 2 * 6},
-        {HELD_KING_STUDS, 0.131, 3, "held/B1/end 1/nails to the post", 2 * 6},
+        {HELD_KING_STUDS, 2 * 4, 0.162, 3.5, "held/B1/end 1/nails to the post"},
+        {HELD_KING_STUDS, 2 * 6, 0.128, 3, "held/B1/end 1/nails to the post"},
+        {HELD_KING_STUDS, 2 * 6, 0.131, 3, "held/B1/end 1/nails to the post"},
         /* item 12, king stud to header, end nails */
-        {HELD_KING_STUDS, 0.162, 3.5, "held/B1/end 1/nails to the beam", 2 * 3},
-        {HELD_KING_STUDS, 0.135, 3.5, "held/B1/end 1/nails to the beam", 2 * 4},
-        {HELD_KING_STUDS, 0.128, 3, "held/B1/end 1/nails to the beam", 2 * 4},
-        {HELD_KING_STUDS, 0.131, 3, "held/B1/end 1/nails to the beam", 2 * 4},
+        {HELD_KING_STUDS, 2 * 3, 0.162, 3.5, "held/B1/end 1/nails to the beam"},
+        {HELD_KING_STUDS, 2 * 4, 0.135, 3.5, "held/B1/end 1/nails to the beam"},
+        {HELD_KING_STUDS, 2 * 4, 0.128, 3, "held/B1/end 1/nails to the beam"},
+        {HELD_KING_STUDS, 2 * 4, 0.131, 3, "held/B1/end 1/nails to the beam"},
     };
     for (size_t i = 0; i < COUNT_OF(rows); i++) {
         struct house *house = house_new(*state);
