@@ -65,6 +65,15 @@ static void count_line_joint(struct counting *counting, const struct takeoff_lin
                     .id = arena_printf(arena, "%s/nails", pieces->id), .where = pieces->where, .at = pieces->at});
 }
 
+/* The upper layer on the lower. */
+static void count_fillers(struct counting *counting, const struct takeoff_line *pieces)
+{
+    count_joint(counting, JOINT_PLATE_PLATE, 1, pieces->length, "1 filler on the other",
+                (struct takeoff_line){.id = arena_printf(counting->arena, "%s/nails", pieces->id),
+                                      .where = pieces->where,
+                                      .at = pieces->at});
+}
+
 static void count_listed(struct counting *counting)
 {
     size_t listed = counting->takeoff->count;
@@ -76,15 +85,27 @@ static void count_listed(struct counting *counting)
             count_line_joint(counting, &pieces, JOINT_BLOCK_PLATE, 1, 0);
         else if (begins(pieces.id, "blocking/"))
             count_line_joint(counting, &pieces, JOINT_BLOCK_JOIST, TWO_ENDS, 0);
+        else if (begins(pieces.id, "fillers/"))
+            count_fillers(counting, &pieces);
     }
 }
 
-static void count_bearing(struct counting *counting, const struct beam_design *design, enum end_kind kind,
-                          const char *place)
+static const struct post_design *post_at(const struct counting *counting, const struct beam_end *end)
+{
+    for (size_t i = 0; end->kind == END_POST && i < counting->design->post_count; i++)
+        if (counting->design->posts[i].post == &counting->job->posts[end->ref.index])
+            return &counting->design->posts[i];
+    return NULL;
+}
+
+/* A plate of the wall, or one that is put flat on a new post; on a bare post the post's own head is nailed. */
+static void count_bearing(struct counting *counting, const struct beam_design *design, bool plate,
+                          const struct post_design *post, const char *place)
 {
     struct arena *arena = counting->arena;
     const struct head *head = &design->beam->head;
-    if (kind != END_PLATE && kind != END_POCKET)
+    bool capped = post && post->cap_plate && post->post->status.choice != NE_EXISTING;
+    if (!plate && !capped)
         return;
     count_joint(counting, JOINT_JOIST_PLATE, design->plies, 0, times(arena, design->plies, "ply", "plies", ""),
                 (struct takeoff_line){.id = arena_printf(arena, "bearings/%s/%s/nails", head->id, place),
@@ -142,15 +163,18 @@ static void count_beam_joints(struct counting *counting, const struct beam_desig
     struct arena *arena = counting->arena;
     if (!is_new_beam(design->beam) || !design->member || design->plies < 1)
         return;
-    for (int end = 0; end < TWO_ENDS; end++)
-        count_bearing(counting, design, design->beam->end_[end].kind, end ? "end 2" : "end 1");
+    for (int end = 0; end < TWO_ENDS; end++) {
+        const struct beam_end *on = &design->beam->end_[end];
+        count_bearing(counting, design, on->kind == END_PLATE || on->kind == END_POCKET, post_at(counting, on),
+                      end ? "end 2" : "end 1");
+    }
     struct held_place held[HELD_PLACES];
     size_t places = places_held(arena, counting->job, design, held);
     for (size_t i = 0; i < places; i++)
         if (held[i].wood)
             count_held(counting, design->beam, &held[i]);
     for (size_t i = 0; i < design->inner_count; i++)
-        count_bearing(counting, design, design->inner[i].post ? END_POST : END_PLATE,
+        count_bearing(counting, design, !design->inner[i].post, design->inner[i].post,
                       arena_printf(arena, "inner support %zu", i + 1));
     if (design->beam->set.choice == SET_DROPPED)
         count_joists_on(counting, design);
@@ -203,6 +227,25 @@ static void count_trimmer_joints(struct counting *counting, const struct opening
                     times(arena, TWO_TRIMMERS * each, "trimmer ply", "trimmer plies", ""), nails);
 }
 
+static void count_new_joist_joints(struct counting *counting, const struct joist_design *design)
+{
+    struct arena *arena = counting->arena;
+    const struct head *head = &design->joists->head;
+    const char *id = arena_printf(arena, "joists/%s/new", head->id);
+    const struct takeoff_line *line = line_named(counting, id);
+    int64_t beside = (int64_t)design->joists->new_beside.count;
+    if (!line)
+        return;
+    const struct takeoff_line pieces = *line;
+    int64_t count = pieces.count / DECIMAL_ONE;
+    struct takeoff_line nails = {
+        .id = arena_printf(arena, "%s/nails to the far bearing", id), .where = pieces.where, .at = head->at};
+    count_joint(counting, JOINT_JOIST_PLATE, count, 0, times(arena, count, "new joist", "new joists", ""), nails);
+    nails.id = arena_printf(arena, "%s/nails to the joists beside", id);
+    count_joint(counting, JOINT_HEADER, beside * TWO_EDGES, pieces.length,
+                times(arena, beside, "joist beside another", "joists beside others", "2 edges"), nails);
+}
+
 /* Once, not at every joint. */
 static void fault_named(struct counting *counting, const struct text_value *named)
 {
@@ -220,6 +263,8 @@ void count_joints(struct counting *counting)
         count_post_joints(counting, &design->posts[i]);
     for (size_t i = 0; i < design->beam_count; i++)
         count_beam_joints(counting, &design->beams[i]);
+    for (size_t i = 0; i < design->joists_count; i++)
+        count_new_joist_joints(counting, &design->joists[i]);
     for (size_t i = 0; i < design->opening_count; i++) {
         const struct opening_design *od = &design->openings[i];
         if (!od->side || od->opening->status.choice == NE_EXISTING)

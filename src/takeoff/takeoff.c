@@ -138,10 +138,10 @@ struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const st
     count_hangers(&counting);
     count_openings(&counting);
     count_bracing(&counting);
-    count_joints(&counting);
-    count_temporary(&counting);
     count_fit_up(&counting);
     say_clashes(&counting);
+    count_joints(&counting);
+    count_temporary(&counting);
     count_debris(&counting);
     count_assemblies(&counting);
     count_job_lines(&counting);

@@ -129,13 +129,14 @@ static void count_wall(const struct put_together *shore)
     add_braces(shore);
 }
 
+/* A dropped beam waits for no hangers. */
 static void count_held_beam(struct counting *counting, const struct beam_design *design, const struct fastener *screw)
 {
     struct arena *arena = counting->arena;
     const struct head *head = &design->beam->head;
     bool whole = design->beam->raised.choice == RAISED_WHOLE;
     int64_t pieces = whole ? 1 : design->plies * (int64_t)beam_pieces(design);
-    if (!is_new_beam(design->beam) || !design->member || design->plies < 1)
+    if (!hangs_joists(design->beam) || !design->member || design->plies < 1)
         return;
     line_add_fasteners(
         counting, screw->code, pieces * TWO_ENDS * EACH_JOINT,

@@ -9,6 +9,8 @@ static struct house *fitted_house(struct arena *arena)
     house->member[DFL_2X10].size = "2x10";
     house->member[SPF_2X4].size = "2x4";
     house->member[SPF_2X4].use = USE_PLATE;
+    house->fastener[NAIL_SHORT].diameter = INCHES(0.131); /* 8d common: the code's nail for blocks */
+    house->fastener[NAIL_SHORT].length = INCHES(2.5);
     house->wall[0].under = (struct ref_value){.kind = KIND_BEAM, .id = "b1", .index = 0, .at = at};
     house->wall[0].studs = (struct text_value){"2x4", at};
     house->beam[0].wall_at_end[1] = (struct choice_value){WAY_IN_LINE, at};

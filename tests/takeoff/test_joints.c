@@ -140,6 +140,62 @@ static void bearing_between_the_ends(void **state)
     assert_null(line_find(takeoff, "bearings/B1/end 1/nails"));
 }
 
+/* A plate flat on the new post P1: its plies are nailed to it, and B1 like a joist, 3 plies x 3, at end 1; at end 2 the
+ * post stood there before. */
+static void bearing_on_a_cap_plate(void **state)
+{
+    struct house *house = house_new(*state);
+    house->beam[0].end_[1].ref.index = 1;
+    house->post_design[0].cap_plate = house->post_design[1].cap_plate = &house->member[SPF_2X4];
+    const struct takeoff *takeoff = with_nail(house, 0.131, 2.5);
+    assert_count(takeoff, "bearings/B1/end 1/nails", 9);
+    assert_null(line_find(takeoff, "bearings/B1/end 2/nails"));
+    assert_count(takeoff, "posts/P1/plate nails", 24);
+}
+
+/* The fillers of W1, 2 of 33 in, where the wall came out over 208 in and the beam is 175: item 13, 16d common 16 in
+ * apart, 33 / 16 = 2.06, 3; 10d box and gun 12 in: 2.75, 3; at 36 in 4. */
+static void fillers_are_nailed_on_each_other(void **state)
+{
+    static const double ways[][2] = {{0.162, 3.5}, {0.128, 3}, {0.131, 3}};
+    for (size_t i = 0; i < COUNT_OF(ways); i++) {
+        struct house *house = house_new(*state);
+        house->member[SPF_2X4].size = "2x4";
+        house->member[DFL_2X10].size = "2x10";
+        house->member[SPF_2X4].use = USE_PLATE;
+        house->wall[0].under = (struct ref_value){.kind = KIND_BEAM, .id = "b1", .index = 0, .at = &house->written};
+        house->wall[0].studs = (struct text_value){"2x4", &house->written};
+        house->wall[0].length.length = INCHES(208);
+        assert_count(with_nail(house, ways[i][0], ways[i][1]), "fillers/W1/nails", 3);
+        house->wall[0].length.length = INCHES(211);
+        assert_count(house_count(house), "fillers/W1/nails", i ? 4 : 3);
+    }
+}
+
+/* Joists of 12 ft beside B1, with the shipped nails: 144 - 2.25 + 3.5 = 145-1/4 in.  Two new ones between, one beside
+ * another: item 22, 3 x 3 on the far bearing; item 10, 2 edges x 10 along 145-1/4 in.  Blocks of a dropped beam,
+ * between the six joists on it: item 30, 5 x 2 ends x 2. */
+static void new_joists_and_blocking(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "joists", "north", "new at", "16 in, 32 in");
+    made_set(&made, "joists", "north", "new beside", "40 in");
+    made_set(&made, "joists", "north", "new of", "DFL2-2X10");
+    made_size(&made);
+    const struct takeoff *takeoff = takeoff_job(*state, made.job, made.catalog, made.design, &made.diags);
+    assert_count(takeoff, "joists/north/new", 3);
+    assert_count(takeoff, "joists/north/new/nails to the far bearing", 9);
+    assert_count(takeoff, "joists/north/new/nails to the joists beside", 20);
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "set", "dropped");
+    made_set(&made, "beam", "B1", "blocks of", "DFL2-2X10");
+    made_size(&made);
+    takeoff = takeoff_job(*state, made.job, made.catalog, made.design, &made.diags);
+    assert_count(takeoff, "blocking/B1", 5);
+    assert_count(takeoff, "blocking/B1/nails", 20);
+}
+
 /* Item 22, 3 toe nails: 11 joists of side A and 10 of side B, of which two are double: (11 + 12) x 3.  Where all pass
  * over in one piece they lie there once: 12 x 3.  On a flush beam they hang. */
 static void joists_on_a_dropped_beam(void **state)
@@ -284,6 +340,8 @@ static void screws_that_hold_a_beam(void **state)
     assert_count(with_screws(house), "holding/B1/screws", 4);
     house->beam[1].status.choice = NE_EXISTING;
     assert_null(line_find(with_screws(house), "holding/B2/screws"));
+    house->beam[0].set.choice = SET_DROPPED; /* nothing hangs on it */
+    assert_null(line_find(with_screws(house), "holding/B1/screws"));
 }
 
 /* The shortest screw of 3 in or more; of other kinds none, however long. */
@@ -361,6 +419,9 @@ int main(void)
         cmocka_unit_test_setup_teardown(how_a_joint_is_counted, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(ends_of_a_post, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(bearing_between_the_ends, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(bearing_on_a_cap_plate, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(fillers_are_nailed_on_each_other, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(new_joists_and_blocking, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(joists_on_a_dropped_beam, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(openings_are_nailed_together, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(screws_of_a_shore, support_setup, support_teardown),
