@@ -44,6 +44,7 @@ DIAG_ROW(Q011, ASK, false, "what this program leaves to an engineer")
 DIAG_ROW(Q012, ASK, false, "snow that drifts onto the roof")
 DIAG_ROW(Q013, ASK, false, "how much wind lifts a roof")
 DIAG_ROW(Q014, ASK, false, "what takes the place of a wall")
+DIAG_ROW(Q015, STOP, false, "nothing holds the load while the beam goes in")
 
 /* C: catalogs */
 DIAG_ROW(C001, STOP, false, "catalog column missing, unknown or twice")

@@ -246,6 +246,7 @@ struct roof {
     struct decimal_value exposure, thermal, importance; /* Ce, Ct, Is of ASCE 7 chapter 7; defaults 1.0 */
     struct choice_value snow_drifts;                    /* enum yes */
     struct text_value snow_engineer;                    /* who answers for snow that drifts onto it */
+    struct choice_value braces_own_prop;                /* enum yes: each gets a prop of its own meanwhile */
 };
 /* Of wood in service; absent: dry, at most 100 F, not incised. */
 struct in_service {
@@ -345,6 +346,7 @@ struct beam {
     struct beam_inners inner;             /* supports between its ends, from end 1 on */
     struct lengths_value splices;         /* all plies cut there, each over the middle of an inner support */
     struct text_value hold_down_engineer; /* who answers for supports that it or wind lifts off */
+    struct text_value shore_engineer;     /* who answers for what is held while it goes in */
     struct length_value overhang[2];      /* "overhang 1": wood past the outer edge of the bearing there */
     struct beam_drawn drawn;              /* "specified dead" and its kin, beside specified_span */
     struct text_value ceiling_finish;     /* default gypsum board */
@@ -361,6 +363,7 @@ struct load {
         carries; /* lb (with at) or plf (with from, to); or area and carries (sq ft) */
     struct quantity_value dead_to, live_to, snow_to; /* plf at `to`, of a load that grows or falls evenly from `from` */
     struct choice_value snow_level;                  /* enum snow_level, of its own snow */
+    struct choice_value comes_later;                 /* enum yes: it is put there once the beam carries */
 };
 /* A member that stands where the beam goes, and is cut. */
 struct obstruction {
@@ -404,7 +407,8 @@ struct wall {
     struct quantity_value weight;   /* psf of wall face */
     struct text_value floor_finish; /* what is woven in where its plate stood */
     struct texts_value services;
-    struct choice_value bearing; /* of one that comes out; enum yes */
+    struct choice_value bearing;     /* of one that comes out; enum yes */
+    struct choice_value comes_later; /* enum yes: it is built once the beam carries */
 };
 struct removal {
     struct head head;
@@ -414,7 +418,7 @@ struct removal {
 };
 struct shore {
     struct head head;
-    struct refs_value holds; /* joists, loads, walls, beams */
+    struct refs_value holds; /* joists, loads, walls, beams, posts; KIND_ROOF: all roof braces */
     struct length_value set_back, spacing, length, height;
     struct text_value studs, plates, stands_on; /* plates: of plates, brace rows and diagonals; absent: the studs */
     struct count_value brace_rows, days;
@@ -540,6 +544,10 @@ bool draw_parse(struct arena *arena, const char *text, percent_t *share, const c
 const struct place *place_of(const struct entry *at, const struct head *head);
 /* Does a beam come down on this post, block or footing, straight or over others of them?  Else it is not counted. */
 bool carries_something(const struct job *job, enum kind kind, size_t index);
+/* Does any shore hold it?  Loads also by their `held by`; KIND_ROOF: the roof braces. */
+bool shore_holds(const struct job *job, enum kind kind, size_t index);
+/* A new beam below what goes on as it is: it is dropped, and nothing that comes out may have carried its load. */
+bool takes_nothing_over(const struct job *job, size_t beam);
 /* "beam B1" in the arena. */
 char *head_name(struct arena *arena, enum kind kind, const struct head *head);
 

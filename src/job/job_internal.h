@@ -106,6 +106,9 @@ const char *kind_near(struct arena *arena, const char *word);
 /* "[beam B1]" as the user wrote it. */
 char *section_name(struct arena *arena, enum kind kind, const char *id);
 
+/* held.c */
+void ask_who_holds(const struct job *job, struct diags *diags);
+
 /* Readers. */
 struct reading {
     struct arena *arena;

@@ -164,6 +164,13 @@ static const struct key_row roof_rows[] = {
      .help = "the engineer who answers for snow that drifts or slides onto it, and his sheet",
      .example = "sheet S2, R. Ames, PE",
      .offset = offsetof(struct roof, snow_engineer)},
+    {.key = "braces own prop",
+     .type = TYPE_CHOICE,
+     .of = &words_yes_no,
+     .help = "each of the braces gets a prop of its own while the wall is out; else a shore holds them: 'holds = roof "
+             "braces'",
+     .example = "yes",
+     .offset = offsetof(struct roof, braces_own_prop)},
 };
 const struct key_rows keys_of_roof = {roof_rows, COUNT_OF(roof_rows)};
 
@@ -449,6 +456,13 @@ static const struct key_row load_rows[] = {
          "of its own snow: allowable (ASCE 7-16 and before) or strength (ASCE 7-22); it lies on the roof, factors in",
      .example = "allowable",
      .offset = offsetof(struct load, snow_level)},
+    {.key = "comes later",
+     .type = TYPE_CHOICE,
+     .of = &words_yes_no,
+     .fallback = "no",
+     .help = "it is put there once the beam carries, so that no shore holds it",
+     .example = "no",
+     .offset = offsetof(struct load, comes_later)},
     {.key = "area",
      .type = TYPE_REF,
      .refers = "area",

@@ -262,6 +262,13 @@ static const struct key_row wall_rows[] = {
              "'under'",
      .example = "no",
      .offset = offsetof(struct wall, bearing)},
+    {.key = "comes later",
+     .type = TYPE_CHOICE,
+     .of = &words_yes_no,
+     .fallback = "no",
+     .help = "of a wall on a beam: it is built once the beam carries, so that no shore holds it",
+     .example = "no",
+     .offset = offsetof(struct wall, comes_later)},
 };
 const struct key_rows keys_of_wall = {wall_rows, COUNT_OF(wall_rows)};
 
@@ -301,8 +308,8 @@ static const struct key_row shore_rows[] = {
     {.key = "holds",
      .type = TYPE_REFS,
      .required = true,
-     .refers = "joists, load, wall, beam",
-     .help = "what it holds while the wall is out",
+     .refers = "joists, load, wall, beam, post, roof",
+     .help = "what it holds while the wall is out; 'roof braces' are all those of [roof]",
      .example = "joists north, load ridge post",
      .offset = offsetof(struct shore, holds)},
     {.key = "set back",

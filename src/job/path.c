@@ -37,3 +37,25 @@ bool carries_something(const struct job *job, enum kind kind, size_t index)
 {
     return carries(job, kind, index, job->post_count + job->block_count);
 }
+
+bool shore_holds(const struct job *job, enum kind kind, size_t index)
+{
+    for (size_t i = 0; i < job->shore_count; i++)
+        for (size_t k = 0; k < job->shores[i].holds.count; k++)
+            if (names(&job->shores[i].holds.item[k], kind, index))
+                return true;
+    return kind == KIND_LOAD && job->loads[index].held_by.at != NULL;
+}
+
+bool takes_nothing_over(const struct job *job, size_t beam)
+{
+    if (job->beams[beam].set.choice != SET_DROPPED || job->removal_count > 0)
+        return false;
+    for (size_t i = 0; i < job->wall_count; i++) {
+        const struct wall *wall = &job->walls[i];
+        bool elsewhere = wall->bearing.choice == NO || (ref_found(&wall->under) && wall->under.index != beam);
+        if (wall->status.choice == WALL_COMES_OUT && !elsewhere)
+            return false;
+    }
+    return true;
+}

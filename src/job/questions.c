@@ -269,43 +269,6 @@ static void ask_about_inner(const struct asking *asking)
         }
 }
 
-static bool shore_holds(const struct job *job, enum kind kind, size_t index)
-{
-    for (size_t i = 0; i < job->shore_count; i++)
-        for (size_t k = 0; k < job->shores[i].holds.count; k++) {
-            const struct ref_value *ref = &job->shores[i].holds.item[k];
-            if (ref->kind == kind && ref->index == index)
-                return true;
-        }
-    return false;
-}
-
-/* Q007: who holds the joists and loads of a new beam while the wall is out. */
-static void ask_who_holds(const struct asking *asking)
-{
-    const struct job *job = asking->job;
-    for (size_t i = 0; i < job->beam_count; i++) {
-        const struct beam *beam = &job->beams[i];
-        for (int side = 0; side < 2 && beam->status.choice == NE_NEW; side++) {
-            const struct ref_value *ref = &beam->joists[side];
-            if (ref_found(ref) && !shore_holds(job, KIND_JOISTS, ref->index))
-                diag_add(asking->diags, DIAG_Q007, &ref->at->at,
-                         "who holds [joists %s] while the wall is out? write a [shore ID] with 'holds = joists %s'",
-                         job->joists[ref->index].head.id, job->joists[ref->index].head.id);
-        }
-    }
-    for (size_t i = 0; i < job->load_count; i++) {
-        const struct load *load = &job->loads[i];
-        if (!ref_found(&load->on) || job->beams[load->on.index].status.choice != NE_NEW || load->held_by.at)
-            continue;
-        if (!shore_holds(job, KIND_LOAD, i))
-            diag_add(asking->diags, DIAG_Q007, &load->head.at,
-                     "who holds [load %s] while the wall is out? write 'held by = shore ID', or name it in the shore's "
-                     "'holds'",
-                     load->head.id);
-    }
-}
-
 /* Q009: a floor that never saw the load of a shore.  One joist that runs along under the shore would take it all. */
 static void ask_below_shore(const struct asking *asking, const struct shore *shore)
 {
@@ -321,7 +284,7 @@ static void ask_below_shore(const struct asking *asking, const struct shore *sho
             shore->head.id);
 }
 
-/* Q007 again: a member that carries something is held from its cut until it lands. */
+/* Q007: a member that carries something is held from its cut until it lands. */
 static void ask_who_props(const struct asking *asking)
 {
     for (size_t i = 0; i < asking->job->obstruction_count; i++) {
@@ -356,11 +319,12 @@ void questions_ask(struct checker *checker)
 {
     const struct asking asking = {.job = checker->job, .diags = checker->diags};
     static void (*const questions[])(const struct asking *) = {
-        ask_repair_drawings, ask_what_is_above,  ask_about_ties,   ask_about_flat_ridge, ask_about_bracing,
-        ask_about_snow,      ask_about_own_snow, ask_about_drifts, ask_about_uplift,     ask_about_ends,
-        ask_about_inner,     ask_who_holds,      ask_who_props,    ask_what_is_below,    ask_what_takes_its_place,
+        ask_repair_drawings, ask_what_is_above,  ask_about_ties,    ask_about_flat_ridge,     ask_about_bracing,
+        ask_about_snow,      ask_about_own_snow, ask_about_drifts,  ask_about_uplift,         ask_about_ends,
+        ask_about_inner,     ask_who_props,      ask_what_is_below, ask_what_takes_its_place,
     };
     for (size_t i = 0; i < sizeof questions / sizeof *questions; i++)
         questions[i](&asking);
+    ask_who_holds(checker->job, checker->diags);
     ask_about_unusual(checker->job, checker->diags);
 }

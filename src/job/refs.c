@@ -51,6 +51,9 @@ static bool may_name(struct arena *arena, const struct key_row *row, enum kind k
     return false;
 }
 
+/* The roof has no id; what stands on the wall of it are its braces. */
+static const char roof_braces[] = "roof braces";
+
 /* Everything in the job that the row may name: "beam B1". */
 static size_t candidates(struct checker *checker, const struct key_row *row, const char ***names)
 {
@@ -66,6 +69,10 @@ static size_t candidates(struct checker *checker, const struct key_row *row, con
             list[count++] = head_name(checker->arena, (enum kind)kind, head);
         }
     }
+    if (may_name(checker->arena, row, KIND_ROOF)) {
+        list = arena_more(checker->arena, list, count, &capacity, sizeof *list);
+        list[count++] = roof_braces;
+    }
     *names = list;
     return count;
 }
@@ -77,7 +84,11 @@ static const char *forms(struct arena *arena, const char *refers)
     char **part = NULL;
     size_t count = text_split(arena, refers, &part);
     for (size_t i = 0; i < count; i++)
-        buffer_printf(&out, "%s%s ID", i == 0 ? "" : i + 1 == count ? " or " : ", ", part[i]);
+        buffer_printf(&out, "%s%s%s",
+                      i == 0           ? ""
+                      : i + 1 == count ? " or "
+                                       : ", ",
+                      strcmp(part[i], "roof") == 0 ? roof_braces : part[i], strcmp(part[i], "roof") == 0 ? "" : " ID");
     return buffer_text(&out);
 }
 
@@ -119,6 +130,8 @@ bool ref_read(struct checker *checker, const struct key_row *row, const char *te
     bool known = kind_find(kind_word, &kind);
     const char *folded = name_fold(checker->arena, id);
     size_t index = known ? element_find(checker->job, kind, folded) : SIZE_MAX;
+    if (known && kind == KIND_ROOF && checker->job->has_roof && name_same(text, roof_braces))
+        index = 0;
     if (index == SIZE_MAX) {
         report_missing(checker, row, text, entry);
         return false;

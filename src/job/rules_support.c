@@ -71,6 +71,19 @@ static void shore_holds_something(const struct ruling *ruling)
                     ruling->name);
 }
 
+static void shore_holds_braces(const struct ruling *ruling)
+{
+    const struct shore *shore = ruling->element;
+    const struct roof *roof = &ruling->job->roof;
+    for (size_t i = 0; i < shore->holds.count; i++)
+        if (shore->holds.item[i].kind == KIND_ROOF && roof->braces.count == 0)
+            rule_broken(ruling, shore->holds.at, "%s holds roof braces, and [roof] has none: 'braces'", ruling->name);
+        else if (shore->holds.item[i].kind == KIND_ROOF && roof->braces_own_prop.choice == YES)
+            rule_broken(ruling, shore->holds.at,
+                        "%s holds roof braces, and each has a prop of its own: 'braces own prop'; keep one of them",
+                        ruling->name);
+}
+
 static void shore_over_parallel_joists(const struct ruling *ruling)
 {
     const struct shore *shore = ruling->element;
@@ -143,6 +156,7 @@ static const struct rule rules[] = {
     {KIND_WALL, DIAG_K004, wall_out_needs_length},
     {KIND_WALL, DIAG_K013, wall_stretch},
     {KIND_SHORE, DIAG_K013, shore_holds_something},
+    {KIND_SHORE, DIAG_K013, shore_holds_braces},
     {KIND_SHORE, DIAG_K013, shore_over_parallel_joists},
     {KIND_SHORE, DIAG_K017, shore_held_below_needs_height},
     {KIND_SHORE, DIAG_K017, shore_tasks_need_a_set},

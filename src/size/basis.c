@@ -149,6 +149,7 @@ void basis_write(struct sizing *s)
     say_standards(s);
     snow_write(s);
     uplift_write(s);
+    held_say(s);
     for (size_t i = 0; i < design->beam_count; i++) {
         say_beam(s, &design->beams[i]);
         list_unchecked(s, &design->beams[i]);

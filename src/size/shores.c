@@ -101,6 +101,28 @@ static void add_obstruction(struct sizing *s, const struct obstruction *it, stru
     out->point_lb = loads_plus(out->point_lb, loads_times(lb, out->tip));
 }
 
+/* Likewise, each of them. */
+static void add_roof_braces(struct sizing *s, struct shore_load *out)
+{
+    const struct roof *roof = &s->job->roof;
+    struct loads psf = area_psf(s, area_of(s->job, &roof->area));
+    for (size_t i = 0; i < roof->braces.count; i++) {
+        struct loads lb = loads_times(psf, roof->braces.item[i].sqft);
+        out->at_tips.point_lb = loads_plus(out->at_tips.point_lb, lb);
+        out->point_lb = loads_plus(out->point_lb, loads_times(lb, out->tip));
+    }
+}
+
+/* The shore stands beside a post that is changed, under what it carries: without the post's own weight. */
+static struct loads post_held_lb(const struct sizing *s, size_t index)
+{
+    const struct post_design *pd = &s->design->posts[index];
+    struct loads lb = pd->lb;
+    if (pd->member)
+        lb.of[LOAD_DEAD] -= pd->plies * pd->member->weight_plf * length_feet(pd->post->height.length);
+    return lb;
+}
+
 static bool held_already(const struct shore *shore, enum kind kind, size_t index)
 {
     for (size_t i = 0; i < shore->holds.count; i++)
@@ -124,6 +146,10 @@ static struct shore_load gather(struct sizing *s, const struct shore *shore, siz
             add_from_stack(s, head_name(s->arena, KIND_LOAD, &job->loads[ref->index].head), &out);
         else if (ref->kind == KIND_WALL)
             add_from_stack(s, head_name(s->arena, KIND_WALL, &job->walls[ref->index].head), &out);
+        else if (ref->kind == KIND_ROOF)
+            add_roof_braces(s, &out);
+        else if (ref->kind == KIND_POST)
+            out.point_lb = loads_plus(out.point_lb, post_held_lb(s, ref->index));
         else
             out.point_lb = loads_plus(out.point_lb, shore_beam_lb(s, shore, ref->index));
     }
@@ -142,7 +168,9 @@ static int points_on(const struct job *job, const struct shore *shore, size_t in
     int points = 0;
     for (size_t i = 0; i < shore->holds.count; i++) {
         const struct ref_value *ref = &shore->holds.item[i];
-        points += ref->kind == KIND_BEAM || (ref->kind == KIND_LOAD && job->loads[ref->index].at.at);
+        points += ref->kind == KIND_BEAM || ref->kind == KIND_POST ||
+                  (ref->kind == KIND_LOAD && job->loads[ref->index].at.at);
+        points += ref->kind == KIND_ROOF ? (int)job->roof.braces.count : 0;
     }
     for (size_t i = 0; i < job->load_count; i++)
         points += job->loads[i].held_by.at && job->loads[i].held_by.index == index && job->loads[i].at.at &&

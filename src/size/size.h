@@ -281,6 +281,7 @@ void strongback_check(struct sizing *s, struct shore_design *sd, const struct lo
 struct loads shore_beam_lb(struct sizing *s, const struct shore *shore, size_t beam);
 void shore_beams_check(struct sizing *s, const struct shore_design *sd, struct member_checks *checks);
 void shores_size(struct sizing *s);
+void held_say(struct sizing *s); /* held.c: what no shore of the job holds */
 void basis_write(struct sizing *s);
 
 #endif

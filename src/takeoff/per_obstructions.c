@@ -17,7 +17,7 @@ decimal_t count_in_the_way(const struct counting *counting, const char *finish)
 decimal_t count_propped(const struct counting *counting, const char *finish)
 {
     (void)finish;
-    int64_t sum = braces(counting);
+    int64_t sum = counting->job->roof.braces_own_prop.choice == YES ? braces(counting) : 0;
     for (size_t i = 0; i < counting->job->obstruction_count; i++) {
         const struct obstruction *it = &counting->job->obstructions[i];
         sum += it->then.choice != THEN_TAKEN_OUT && it->own_prop.choice == YES;

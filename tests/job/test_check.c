@@ -284,8 +284,9 @@ static void rules_of_roofs_and_loads(void **state)
         {"stands on = slab on ground\n", "stands on = old floor\nbelow = joists across\nheld below = crib\n",
          "job.ini:98:14: stop[K017]: [shore A] is held below and needs 'height below', such as '7 ft'\n"
          "job.ini:98:14: stop[K017]: [shore A] is held by a crib and needs 'crib timber', a code of members.csv\n"},
-        {"[shore A]\nholds = joists east, joists west\n",
-         "[shore A]\nholds = joists east, joists west\n[shore B]\nholds = nothing\nstuds = SPF-STUD-2X4\nheight = 7 "
+        {"[shore A]\nholds = joists east, joists west, wall W2\n",
+         "[shore A]\nholds = joists east, joists west, wall W2\n[shore B]\nholds = nothing\nstuds = "
+         "SPF-STUD-2X4\nheight = 7 "
          "ft\nstands on = slab\ndays = 3\n[shore C]\nholds = joists west\n",
          "job.ini:92:1: stop[K004]: [shore A] needs 'studs': catalog code of its studs; write 'studs = "
          "SPF-STUD-2X4'\n"

@@ -41,7 +41,7 @@ static void uplift(void **state)
 {
     static const struct edit edits[] = {
         {POST, "at = 4 ft\narea = area roof\ncarries = 90 sq ft\n", "job.ini:10:1: ask[Q013]: " ASKED},
-        {"braces = none\n", "braces = 4 ft carrying 96 sq ft\nbraces on = beam B1\n",
+        {"braces = none\n", "braces = 4 ft carrying 96 sq ft\nbraces on = beam B1\nbraces own prop = yes\n",
          "job.ini:10:1: ask[Q013]: " ASKED},
         {"live is = sleeping\n", "live is = sleeping\nnet uplift = 8 psf\n",
          "job.ini:10:14: stop[K013]: [area loft] has an uplift, but is no roof\n"},

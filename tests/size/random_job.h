@@ -356,8 +356,9 @@ static inline void write_posts(struct buffer *out, const struct random_job *job,
 static inline void write_beam(struct buffer *out, const struct random_job *job, int i)
 {
     const struct random_beam *beam = &job->beam[i];
-    buffer_printf(out, "[beam B%d]\nset = %s\nclear span = %d in\njoists A = joists %s\n%s", i + 1, beam->set,
-                  beam->clear_in,
+    buffer_printf(out,
+                  "[beam B%d]\nshore engineer = R. Ames, S4\nset = %s\nclear span = %d in\njoists A = joists %s\n%s",
+                  i + 1, beam->set, beam->clear_in,
                   i == 0   ? "north"
                   : i == 1 ? "east"
                            : "west",

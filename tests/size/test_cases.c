@@ -63,7 +63,7 @@ static void even_beam(struct made *made, struct arena *arena, const struct even_
     made_set(made, "beam", "B1", "plies", arena_printf(arena, "%d", in->plies));
     made_add(made,
              arena_printf(arena,
-                          "[wall W9]\nstatus = stays\non = beam B1\nheight = 8 ft\nweight = %s\n"
+                          "[wall W9]\nstatus = stays\non = beam B1\ncomes later = yes\nheight = 8 ft\nweight = %s\n"
                           "[load X]\non = beam B1\nfrom = 0 in\nto = %s\ndead = %s\nlive = %s\nheld by = shore S1\n",
                           number(arena, in->wall_plf / 8, "psf"), number(arena, in->span_in + 4.5, "in"),
                           number(arena, in->more_dead_plf, "plf"), number(arena, in->more_live_plf, "plf")));
@@ -390,7 +390,7 @@ static void rule_of_thumb(void **state)
     made_set(&made, "beam", "B1", "clear span", "92-1/2 in"); /* and 3-1/2 in of bearing: 96 in */
     made_set(&made, "beam", "B1", "above", "wall W9");
     made_set(&made, "area", "floor", "dead", "12 psf");
-    made_add(&made, "[wall W9]\nstatus = stays\non = beam B1\nheight = 9 ft\nweight = 12 psf\n");
+    made_add(&made, "[wall W9]\nstatus = stays\non = beam B1\ncomes later = yes\nheight = 9 ft\nweight = 12 psf\n");
     made_size(&made);
     assert_near(made.design->beams[0].design_span_in, 96, 1e-9);
     const struct check *bending = made_check(&made, "beam B1", "bending");

@@ -188,6 +188,50 @@ static void post_at_the_tip(void **state)
     assert_near(made_check(&made, "shore S1", "joists north at the shore, shear")->demand, 1.5 * 700 / 13.875, 0.05);
 }
 
+/* Roof braces of 20 sq ft each at 15 psf dead and 20 psf roof live load, 300 + 400 lb: they stand at the tips of joists
+ * of 12 ft, 3 ft past the shore, x 12/9.  On one stud with its share of the floor, 106.7 lb dead and 426.7 live: D +
+ * 0.75L + 0.75Lr = 106.7 + 800 + 320 + 800 = 2,026.7 lb, more than D + Lr, 1,973.3, and D + L, 1,333.3.  With `post
+ * plies` each has a post, and the stud its share alone: 533.3. */
+static void roof_braces_on_a_shore(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_add(&made, "[area roof]\ndead = 15 psf\nlive = 20 psf\nlive is = roof\nsnow = 0 psf\nnet uplift = 0 psf\n");
+    made_set(&made, "roof", "", "area", "area roof");
+    made_set(&made, "roof", "", "braces on", "beam B1");
+    made_set(&made, "roof", "", "braces", "2 ft carrying 20 sq ft, 6 ft carrying 20 sq ft");
+    made_set(&made, "shore", "S1", "holds", "joists north, roof braces");
+    made_size(&made);
+    assert_near(made.design->shores[0].stud_lb, 2026.67, 0.01);
+    assert_int_equal(made.design->shores[0].posts, 0);
+    made_set(&made, "shore", "S1", "post plies", "2");
+    made.diags.count = 0;
+    made_size(&made);
+    assert_near(made.design->shores[0].stud_lb, 533.33, 0.01);
+    assert_int_equal(made.design->shores[0].posts, 2);
+    made_set(&made, "shore", "S1", "holds", "joists north");
+    made_set(&made, "roof", "", "braces own prop", "yes");
+    made_size(&made);
+    assert_int_equal(made.design->shores[0].posts, 0);
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count, "the props under the roof braces"));
+}
+
+/* An old beam gets a new post: a shore beside it takes what comes down there, without the post's own weight.  50 psf x
+ * (6 + 5) ft x 103 in / 2 = 2,360.4 lb, and half of the beam. */
+static void post_that_is_changed(void **state)
+{
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "status", "existing");
+    made_set(&made, "post", "P2", "status", "existing");
+    made_add(&made, "[shore S3]\nholds = post P1\nstuds = SPF-STUD-2X4\nspacing = 16 in\nlength = 2 ft\n"
+                    "height = 7 ft\nbrace rows = 1\nstands on = slab\ndays = 5\n");
+    made_size(&made);
+    assert_near(made.design->shores[2].stud_lb, 2360.42 + made.design->beams[0].weight_plf * 103 / 24, 0.01);
+    assert_near(made.design->shores[2].dead_lb, 10 * 11 * 103.0 / 24 + made.design->beams[0].weight_plf * 103 / 24,
+                0.01);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -200,6 +244,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(the_weaker_plate_counts, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wood_not_known, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(beam_half_hung, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(roof_braces_on_a_shore, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(post_that_is_changed, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(post_at_the_tip, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

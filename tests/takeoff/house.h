@@ -287,6 +287,7 @@ static inline struct house *house_new(struct arena *arena)
     house->job.has_roof = true;
     house->job.roof.braces.item = house->brace;
     house->job.roof.braces.count = 2;
+    house->job.roof.braces_own_prop.choice = YES;
     house->job.roof.braces_on = (struct ref_value){.kind = KIND_BEAM, .id = "b1", .at = &house->written};
     house->job.facts.floor_to_protect = (struct quantity_value){{120500000, UNIT_SQFT}, NULL}; /* 120.5 sq ft */
     house->job.facts.trips = (struct count_value){2, NULL};

@@ -133,6 +133,15 @@ static void what_carries_nothing_is_not_counted(void **state)
     }
 }
 
+/* Two roof braces that a shore holds have no props: the tail's is left. */
+static void braces_on_a_shore_have_no_props(void **state)
+{
+    struct house *house = house_new(*state);
+    house->job.roof.braces_own_prop.choice = 0;
+    add_part(house, "props", "member propped", "PROP", DECIMAL_ONE);
+    assert_count(house_count(house), "assembly/props/PROP", 1);
+}
+
 /* No word of the catalogs is without a function here, and each is tested above. */
 static void no_word_is_forgotten(void **state)
 {
@@ -245,6 +254,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test_setup_teardown(every_word_counts, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(odd_inches_of_concrete_are_not_lost, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(braces_on_a_shore_have_no_props, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(what_carries_nothing_is_not_counted, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_word_is_forgotten, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(parts_are_multiplied_and_rounded, support_setup, support_teardown),
