@@ -73,6 +73,13 @@ static void lay_out(struct sizing *s, size_t index)
     react(s, index);
 }
 
+double end_gravity(const struct sizing *s, const struct beam_design *bd, int end)
+{
+    const struct beam_end *at = &bd->beam->end_[end];
+    const struct design_row *carrier = at->kind == END_BEAM ? s->design->beams[at->ref.index].values : NULL;
+    return lighter_wood(bd->values->gravity, carrier ? carrier->gravity : 0);
+}
+
 /* The cheapest hanger that fits the beam and its carrier and holds the reaction it makes itself; none: the cheapest
  * that fits in size, so that its ratio can be shown. */
 static void choose_end_hanger(struct sizing *s, size_t index, int end)
@@ -82,13 +89,14 @@ static void choose_end_hanger(struct sizing *s, size_t index, int end)
     struct hanger_need need = {.width_in = length_inches(bd->width), .depth_in = length_inches(bd->member->depth)};
     if (at->kind == END_BEAM)
         need.carrier_in = s->width_in[at->ref.index];
+    double gravity = end_gravity(s, bd, end);
     const struct hanger **list, *best = NULL;
     size_t count = hangers_sorted(s, &need, &list);
     double least = INFINITY;
     for (size_t i = 0; i < count; i++) {
         bd->end_hanger[end] = list[i];
         lay_out(s, index);
-        double ratio = hanger_check(s, list[i], &bd->end_lb[end], "beam hanger").ratio;
+        double ratio = hanger_check(s, list[i], &bd->end_lb[end], gravity, "beam hanger").ratio;
         if (ratio_holds(ratio))
             return;
         if (!best || ratio < least) {

@@ -214,7 +214,13 @@ static void check_below(struct sizing *s, const struct beam_design *bd, const st
         checks_add(s, checks, least_length(rest->along, rest->kind));
     }
     if (support->post && support->post->member) {
-        checks_add(s, checks, end_grain(s, support->post, rest->lb, area));
+        struct check grain = end_grain(s, support->post, rest->lb, area);
+        checks_add(s, checks, grain);
+        if (grain.ratio > 0.75)
+            unchecked_add(s, arena_printf(s->arena,
+                                          "not checked: the steel plate between %s and its post, wanted above 0.75 Fc* "
+                                          "(NDS 2018 3.10.1.3): it is in no count",
+                                          checks->id));
         checks->unverified |= !support->post->member->values->seen;
     }
     if (support->plate) {
@@ -281,11 +287,9 @@ bool bearing_check(struct sizing *s, const struct beam_design *bd, int end)
         return true; /* asked, or stopped, elsewhere */
     struct member_checks *checks = checks_new(s, id, member_text(s->arena, bd->member, bd->plies));
     checks_wood(checks, bd->member->values);
-    if (support.hanger) {
-        checks_add(s, checks, hanger_check(s, support.hanger, &bd->end_lb[end], "beam hanger"));
-        if (bd->beam->end_[end].kind == END_BEAM)
-            say_gravity(s, support.hanger, s->design->beams[bd->beam->end_[end].ref.index].member);
-    }
+    if (support.hanger)
+        checks_add(s, checks,
+                   hanger_check(s, support.hanger, &bd->end_lb[end], end_gravity(s, bd, end), "beam hanger"));
     if (support.hanger || reaches_below(&bd->beam->end_[end])) {
         const struct rest rest = {.lb = &bd->end_lb[end],
                                   .support = &support,

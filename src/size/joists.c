@@ -72,7 +72,7 @@ struct check choose_hanger(struct sizing *s, const struct hanger_need *need, con
     struct check best = {0};
     *out = NULL;
     for (size_t i = 0; i < count; i++) {
-        struct check check = hanger_check(s, list[i], &need->lb, name);
+        struct check check = hanger_check(s, list[i], &need->lb, need->gravity, name);
         if (ratio_holds(check.ratio)) {
             *out = list[i];
             return check;

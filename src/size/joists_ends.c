@@ -71,6 +71,14 @@ static const char *check_name(struct sizing *s, const struct joist_end *end)
 void joists_ends_hang(struct sizing *s, struct joist_design *jd, struct member_checks *checks)
 {
     size_t beam = (size_t)(jd->beam - s->job->beams);
+    const struct design_row *carrier = s->design->beams[beam].values;
+    double gravity = lighter_wood(joists_gravity(s, jd->joists), carrier ? carrier->gravity : 0);
+    if (!jd->joists->species.at)
+        unchecked_add(s,
+                      arena_printf(s->arena,
+                                   "not checked: hangers of %s in wood lighter than they are listed for: the species "
+                                   "of the joists is not said",
+                                   head_name(s->arena, KIND_JOISTS, &jd->joists->head)));
     for (size_t i = 0; i < jd->count; i++) {
         struct joist_end *end = &jd->end[i];
         size_t like = 0;
@@ -83,8 +91,8 @@ void joists_ends_hang(struct sizing *s, struct joist_design *jd, struct member_c
         struct hanger_need need = {.width_in = length_inches(end->width) * (end->doubled ? 2 : 1),
                                    .depth_in = length_inches(end->depth - jd->joists->seat_planed.length),
                                    .carrier_in = s->width_in[beam],
+                                   .gravity = gravity,
                                    .lb = jd->end_lb};
         checks_add(s, checks, choose_hanger(s, &need, check_name(s, end), &end->hanger));
-        say_gravity(s, end->hanger, s->design->beams[beam].member);
     }
 }

@@ -149,15 +149,16 @@ static void hang_header(struct sizing *s, struct opening_design *od, int which, 
     struct hanger_need need = {.width_in = width,
                                .depth_in = length_inches(od->header->depth),
                                .carrier_in = opening->trimmer_plies.count * length_inches(od->trimmer->ply_width),
+                               .gravity = lighter_wood(od->header->values->gravity, od->trimmer->values->gravity),
                                .lb = header->end_lb};
     checks_add(s, checks, choose_hanger(s, &need, "hanger of the header on its trimmer", &header->hanger));
-    say_gravity(s, header->hanger, od->trimmer);
     struct hanger_need tail = {.width_in = length_inches(od->side->width),
                                .depth_in = length_inches(od->side->depth),
                                .carrier_in = width,
+                               .gravity =
+                                   lighter_wood(joists_gravity(s, od->side->joists), od->header->values->gravity),
                                .lb = header->tail_lb};
     checks_add(s, checks, choose_hanger(s, &tail, "hanger of a tail joist", &header->tail_hanger));
-    say_gravity(s, header->tail_hanger, od->header);
 }
 
 static bool check_header(struct sizing *s, struct opening_design *od, int which)
@@ -209,12 +210,13 @@ static void hang_trimmer(struct sizing *s, struct opening_design *od, int which,
         checks_add(s, checks, lies_on_beam(s, od, which));
         return;
     }
+    const struct design_row *carrier = s->design->beams[beam].values;
     struct hanger_need need = {.width_in = od->opening->trimmer_plies.count * length_inches(od->trimmer->ply_width),
                                .depth_in = length_inches(od->trimmer->depth - od->side->joists->seat_planed.length),
                                .carrier_in = s->width_in[beam],
+                               .gravity = lighter_wood(od->trimmer->values->gravity, carrier ? carrier->gravity : 0),
                                .lb = trimmer->beam_lb};
     checks_add(s, checks, choose_hanger(s, &need, "hanger of the trimmer on the beam", &trimmer->hanger));
-    say_gravity(s, trimmer->hanger, s->design->beams[beam].member);
 }
 
 static bool check_trimmer(struct sizing *s, struct opening_design *od, int which)

@@ -132,16 +132,20 @@ bool joists_cut_check(struct sizing *s, struct joist_design *jd);
 /* hangers.c */
 struct hanger_need {
     double width_in, depth_in, carrier_in; /* carrier 0: not known */
+    double gravity;                        /* of the lighter wood of carrier and member; 0: not known */
     struct loads lb;
 };
 /* The cheapest hanger that fits and holds; else the check of the best that fits, or of none. */
 struct check choose_hanger(struct sizing *s, const struct hanger_need *need, const char *name,
                            const struct hanger **out);
 bool hanger_fits(const struct hanger *hanger, const struct hanger_need *need);
-struct check hanger_check(struct sizing *s, const struct hanger *hanger, const struct loads *lb, const char *name);
+struct check hanger_check(struct sizing *s, const struct hanger *hanger, const struct loads *lb, double gravity,
+                          const char *name);
+/* The lighter of two, 0 where none is known; of the joists of a field, by the species that the job says. */
+double lighter_wood(double a, double b);
+double joists_gravity(const struct sizing *s, const struct joists *joists);
 /* Hangers that fit in size, the cheapest first (its nails with it; without a price: last). */
 size_t hangers_sorted(struct sizing *s, const struct hanger_need *need, const struct hanger ***out);
-void say_gravity(struct sizing *s, const struct hanger *hanger, const struct member *carrier);
 double listed_load(const struct hanger *hanger, double cd); /* NAN: no load listed at this duration */
 
 /* members.c */
@@ -183,6 +187,7 @@ bool reaches_below(const struct beam_end *end); /* bears on something, rather th
 /* beams.c, posts.c, shores.c, basis.c */
 void beam_resolve(struct sizing *s, size_t beam); /* member, plies, width */
 void beam_size(struct sizing *s, size_t beam);
+double end_gravity(const struct sizing *s, const struct beam_design *bd, int end); /* at the hanger of an end */
 /* beam_checks.c: the loads of a beam measured in its design span, and the checks of the member between its ends */
 struct beam_case {
     struct beam_load *load;

@@ -245,15 +245,15 @@ static void add_figures(struct sizing *s, struct buffer *text, const struct beam
 
 static void add_wood(struct buffer *text, const struct beam_drawn *drawn)
 {
-    const struct text_value *const words[] = {&drawn->size, &drawn->species, &drawn->grade};
+    const struct text_value words[] = {drawn->size, drawn->species, drawn->grade};
     const char *before = "; he wrote ";
     if (drawn->plies.at) {
         buffer_printf(text, "%s%d plies", before, drawn->plies.count);
         before = ", ";
     }
     for (size_t i = 0; i < sizeof words / sizeof *words; i++)
-        if (words[i]->at) {
-            buffer_printf(text, "%s%s", before, words[i]->text);
+        if (words[i].at) {
+            buffer_printf(text, "%s%s", before, words[i].text);
             before = ", ";
         }
 }

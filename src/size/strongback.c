@@ -228,7 +228,8 @@ static void rate_strap(struct back *back)
     if (!back->sd->hung_by)
         return;
     struct loads lb = loads_plus(loads_times(back->per_inch, back->spacing_in), back->point_lb);
-    checks_add(back->s, back->checks, hanger_check(back->s, back->sd->hung_by, &lb, "joist's strap to the strongback"));
+    checks_add(back->s, back->checks,
+               hanger_check(back->s, back->sd->hung_by, &lb, 0, "joist's strap to the strongback"));
 }
 
 static void say_posts(const struct back *back)

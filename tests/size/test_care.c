@@ -166,9 +166,33 @@ static void repetitive_factor(void **state)
     assert_true(made_lists(made.design->basis, made.design->basis_count, "Cr 1.15; lateral"));
 }
 
+/* Listed for G 0.50; Spruce-Pine-Fir has 0.42 (NDS 2018 Table 12.3.3A): (0.42/0.50)^1.84 = e^(1.84 x -0.17435) =
+ * 0.7256, the ratio of Fe = 16,600 G^1.84 (12.3.3), which no yield mode falls below.  Joists or beam: the lighter
+ * counts. */
+static void hangers_in_lighter_wood(void **state)
+{
+    const char *joists = "joists north on beam B1, side A";
+    struct made made;
+    made_start(&made, *state);
+    made_size(&made);
+    double listed = made_check(&made, joists, "joist hanger")->capacity;
+    const char *code = made.design->beams[0].side[0]->end[0].hanger->code;
+    assert_true(made_lists(made.design->unchecked, made.design->unchecked_count,
+                           "not checked: hangers of joists north in wood lighter than they are listed for"));
+    made_set(&made, "joists", "north", "species", "Spruce-Pine-Fir");
+    made_size(&made);
+    assert_string_equal(made.design->beams[0].side[0]->end[0].hanger->code, code);
+    assert_near(made_check(&made, joists, "joist hanger")->capacity, listed * 0.72556, 0.01);
+    assert_non_null(strstr(made_check(&made, joists, "joist hanger")->note, "x 0.726 in G 0.42"));
+    made_set(&made, "joists", "north", "species", "Douglas Fir-Larch");
+    made_size(&made);
+    assert_near(made_check(&made, joists, "joist hanger")->capacity, listed, 0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(hangers_in_lighter_wood, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(rafters_in_level_hangers, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(wood_on_concrete, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(short_pocket, support_setup, support_teardown),
