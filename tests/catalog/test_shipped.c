@@ -205,6 +205,35 @@ static void test_weights(void **state)
     assert_true(checked >= 20);
 }
 
+/* Rates with a source, hours a foot or square foot.  Peterson & Dagostino, Estimating in Building Construction, Fig.
+ * 13.55: walls 18 to 30 hours for 1,000 board feet; a shore 8 ft high has a foot of its length 3/4 of a stud of 5.33
+ * board feet, two plates and a brace row of 0.667 and a diagonal: 4 + 2 + 1 = 7, so 0.126 to 0.21; baseboard 1.5 to 2.5
+ * for 100 ft.  A course on demolition (web): walls 0.2 to 0.3 a foot, ceilings 0.1 to 0.2 a square foot, an upper
+ * bound. Trade page on drywall: a sheet of 32 sq ft 0.25 in open rooms, taping 2.0 to 2.5 and finishing 0.83 to 1.0 for
+ * 100 sq ft.  Paint, from memory: 0.5 to 1.0 a coat and 100 sq ft, three coats.  The lowest rate of the catalog lies
+ * within each, or above where only open new work was timed; the likely one is never below it. */
+static void test_labor_rates(void **state)
+{
+    static const struct {
+        const char *task;
+        double least, most;
+    } ROWS[] = {{"build shore", 0.126, 0.21}, {"reset base", 0.015, 0.025},      {"demo wall", 0.2, 0.3},
+                {"open ceiling", 0, 0.2},     {"hang ceiling board", 0.0078, 1}, {"tape and fill", 0.02, 0.025},
+                {"sand", 0.0083, 0.01},       {"prime and paint", 0.015, 0.03},  {"hang joist", 0.05, 0.1}};
+    const struct catalog *catalog = shipped(state);
+    for (size_t i = 0; i < sizeof ROWS / sizeof *ROWS; i++) {
+        const struct task *task = catalog_task(catalog, ROWS[i].task);
+        assert_non_null(task);
+        double low = decimal_value(task->low);
+        assert_true(low >= ROWS[i].least - 1e-9 && low <= ROWS[i].most + 1e-9);
+        assert_true(task->likely >= task->low && task->high >= task->likely);
+    }
+    /* the course: 1.15 to 1.35 for work 10 to 20 ft high */
+    for (size_t i = 0; i < catalog->condition_count; i++)
+        if (strstr(catalog->conditions[i].source, "1.15 to 1.35"))
+            assert_near(decimal_value(catalog->conditions[i].factor), (1.15 + 1.35) / 2, 1e-9);
+}
+
 /* Journal of Light Construction, on flush-framed floors: engineered plies come in depths that match sawn joists, 9-1/4
  * and 11-1/4 in, and I-joists, 9-1/2 and 11-7/8; which is wanted must be asked for. */
 static void test_depth_families(void **state)
@@ -387,6 +416,7 @@ int main(void)
         TEST(test_sizes),
         TEST(test_nails),
         TEST(test_counts),
+        TEST(test_labor_rates),
         TEST(test_depth_families),
         TEST(test_weights),
         TEST(test_screw_gauges),

@@ -309,9 +309,11 @@ static void a_longer_span_needs_no_less(void **state)
         uint64_t seed = from = (uint64_t)round + 1000001;
         struct random_job job = random_job(&seed);
         struct made made;
-        struct counts was = counts_of(&made, count_of(&made, &job));
+        const struct takeoff *takeoff = count_of(&made, &job);
+        struct counts was = counts_of(&made, takeoff);
         job.beam[random_of(&seed, job.beams)].clear_in += 1 + random_of(&seed, 60);
-        struct counts is = counts_of(&made, count_of(&made, &job));
+        takeoff = count_of(&made, &job);
+        struct counts is = counts_of(&made, takeoff);
         if (is.joists < was.joists || is.hangers < was.hangers || is.studs < was.studs)
             fail_msg("case %d: joists %lld to %lld, hangers %lld to %lld, studs %lld to %lld", (int)from,
                      (long long)was.joists, (long long)is.joists, (long long)was.hangers, (long long)is.hangers,
