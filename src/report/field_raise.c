@@ -75,11 +75,31 @@ static void say_raising(struct field_beam *of, struct field_part *part)
     }
 }
 
+/* On what the posts of this beam come down in the end. */
+static bool stands_on_new_concrete(const struct field_beam *of)
+{
+    enum { DOWN_MOST = 8 };
+    for (size_t i = 0; i < of->job->post_count; i++) {
+        const struct ref_value *on = &of->job->posts[i].stands_on;
+        for (int k = 0; field_has_post(of, i) && on->at && k < DOWN_MOST; k++) {
+            if (on->kind == KIND_FOOTING && of->job->footings[on->index].status.choice != NE_EXISTING)
+                return true;
+            if (on->kind != KIND_BLOCK && on->kind != KIND_POST)
+                break;
+            on = on->kind == KIND_BLOCK ? &of->job->blocks[on->index].stands_on : &of->job->posts[on->index].stands_on;
+        }
+    }
+    return false;
+}
+
 void field_raise(struct field_beam *of)
 {
     struct field_part *part = field_part_add(of->arena, of->sheet, "raise", "Raise and hang");
     say_order(of, part);
     say_raising(of, part);
+    if (stands_on_new_concrete(of))
+        field_add(of->arena, part, FIELD_TICK,
+                  "the concrete of new footings has set as long as its mix asks before a post stands on it");
     field_add(of->arena, part, FIELD_TICK,
               "posts plumb, on their blocks, the whole way down; the beam bears on every ply's support, tops on the "
               "line");

@@ -203,6 +203,12 @@ void field_lower(struct field_beam *of)
     bool hung = field_hangs_joists(of->beam->beam);
     field_add(of->arena, part, FIELD_TICK, "%s, straps and posts are nailed off, the ply fasteners are in",
               hung ? "every hanger has all its nails" : "every joist bears tight on the beam");
+    if (of->beam->kickers > 0)
+        field_add(of->arena, part, FIELD_TICK, "all %d kickers hold its top edge", of->beam->kickers);
+    for (int end = 0; end < 2; end++)
+        if (of->beam->held[end])
+            field_add(of->arena, part, FIELD_TICK, "END %d is kept from rolling over by %s", end + 1,
+                      of->beam->held[end]);
     field_add(
         of->arena, part, FIELD_SAY,
         "Stretch a string below the beam from END 1 to END 2 and read the gap at the place named here before "

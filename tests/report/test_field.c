@@ -427,6 +427,9 @@ static void sheets_say_what_the_job_says(void **state)
     assert_int_equal(field.count, 3); /* two beams and the whole job */
     assert_true(says(part_of_beam(&field, "beam long", "stop"), FIELD_TICK, "sheet S1, revision A"));
     assert_true(says(part_of_beam(&field, "beam short", "raise"), FIELD_SAY, "END 2 hangs on beam long"));
+    assert_true(says(part_of_beam(&field, "beam short", "lower"), FIELD_TICK, "END 2 is kept from rolling over by"));
+    field = field_of_sample(*state, "parlor.ini"); /* F2 is new */
+    assert_true(says(part_of_beam(&field, "beam parlor", "raise"), FIELD_TICK, "new footings has set"));
     field = field_of_sample(*state, "attic.ini");
     assert_true(says(part_of_beam(&field, "beam attic", "stop"), FIELD_TICK, "8 pairs"));
 }
