@@ -203,6 +203,8 @@ static const struct catalog_per PERS[] = {
     {"beam", "each", "new beams"},
     {"foot of beam", "ft", "cut length of the new beams"},
     {"ply", "each", "plies of the new beams"},
+    {"ply lifted", "each", "of them those that go up one by one"},
+    {"beam raised whole", "each", "new beams that go up in one piece"},
     {"joist end", "each", "joist ends that are cut and hung on a beam"},
     {"joist end high", "each", "of them those that stand above the line and are shimmed in their hangers"},
     {"joist end low", "each", "of them those that hang below the line and are lifted to it"},

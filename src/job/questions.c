@@ -19,11 +19,17 @@ static void ask_repair_drawings(const struct asking *asking)
     for (size_t i = 0; i < asking->job->joists_count; i++) {
         const struct joists *joists = &asking->job->joists[i];
         int kind = joists->kind.choice;
+        if (kind == JOIST_UNKNOWN && !joists->repair_drawing.at)
+            diag_add(asking->diags, DIAG_Q001, &joists->kind.at->at,
+                     "what are [joists %s]? open the ceiling and look: trusses, metal-web joists and i-joists are not "
+                     "cut as sawn ones are; write their 'kind', or 'repair drawing = SHEET, ENGINEER'",
+                     joists->head.id);
         if ((kind == JOIST_I || kind == JOIST_FLOOR_TRUSS || kind == JOIST_ROOF_TRUSS) && !joists->repair_drawing.at)
             diag_add(asking->diags, DIAG_Q001, &joists->kind.at->at,
                      "[joists %s] are of kind '%s', which is not cut without the drawing of its maker or an engineer; "
-                     "write 'repair drawing = SHEET, ENGINEER'",
-                     joists->head.id, choice_name("joists", "kind", kind));
+                     "write 'repair drawing = SHEET, ENGINEER'%s",
+                     joists->head.id, choice_name("joists", "kind", kind),
+                     kind == JOIST_I ? "; it says the stiffeners, backers and fillers, too" : "");
     }
 }
 

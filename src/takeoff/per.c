@@ -86,13 +86,40 @@ static decimal_t count_beam_feet(const struct counting *counting, const char *fi
     return feet(sum);
 }
 
+static int64_t plies_of(const struct beam_design *design)
+{
+    return is_new_beam(design->beam) && design->member ? design->plies * (int64_t)beam_pieces(design) : 0;
+}
+
 static decimal_t count_all_plies(const struct counting *counting, const char *finish)
 {
     (void)finish;
     int64_t sum = 0;
     for (size_t i = 0; i < counting->design->beam_count; i++)
-        if (is_new_beam(counting->design->beams[i].beam) && counting->design->beams[i].member)
-            sum += counting->design->beams[i].plies * (int64_t)beam_pieces(&counting->design->beams[i]);
+        sum += plies_of(&counting->design->beams[i]);
+    return decimal_of(sum);
+}
+
+static bool goes_up_whole(const struct beam_design *design)
+{
+    return design->beam->raised.choice == RAISED_WHOLE;
+}
+
+static decimal_t count_plies_lifted(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    int64_t sum = 0;
+    for (size_t i = 0; i < counting->design->beam_count; i++)
+        sum += goes_up_whole(&counting->design->beams[i]) ? 0 : plies_of(&counting->design->beams[i]);
+    return decimal_of(sum);
+}
+
+static decimal_t count_raised_whole(const struct counting *counting, const char *finish)
+{
+    (void)finish;
+    int64_t sum = 0;
+    for (size_t i = 0; i < counting->design->beam_count; i++)
+        sum += goes_up_whole(&counting->design->beams[i]) && plies_of(&counting->design->beams[i]) > 0;
     return decimal_of(sum);
 }
 
@@ -308,6 +335,8 @@ static const struct {
     {"beam", count_beams},
     {"foot of beam", count_beam_feet},
     {"ply", count_all_plies},
+    {"ply lifted", count_plies_lifted},
+    {"beam raised whole", count_raised_whole},
     {"joist end", count_joist_ends},
     {"joist end high", count_high_joists},
     {"joist end low", count_low_joists},

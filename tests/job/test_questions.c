@@ -10,7 +10,11 @@ static void engineered_joists(void **state)
          "maker or an engineer; write 'repair drawing = SHEET, ENGINEER'\n"},
         {"kind = sawn joist\nsize = 2x8\nspacing = 16 in\nfirst", "kind = i-joist\nsize = 2x8\nspacing = 16 in\nfirst",
          "job.ini:25:8: ask[Q001]: [joists east] are of kind 'i-joist', which is not cut without the drawing of its "
-         "maker or an engineer; write 'repair drawing = SHEET, ENGINEER'\n"},
+         "maker or an engineer; write 'repair drawing = SHEET, ENGINEER'; it says the stiffeners, backers and fillers, "
+         "too\n"},
+        {"kind = sawn joist\nsize = 2x8\nspacing = 16 in\nfirst", "kind = unknown\nsize = 2x8\nspacing = 16 in\nfirst",
+         "job.ini:25:8: ask[Q001]: what are [joists east]? open the ceiling and look: trusses, metal-web joists and "
+         "i-joists are not cut as sawn ones are; write their 'kind', or 'repair drawing = SHEET, ENGINEER'\n"},
         {"kind = sawn joist\nsize = 2x8\nspacing = 16 in\nfirst",
          "kind = floor truss\nrepair drawing = R-114, R. Ames, PE\nsize = 2x8\nspacing = 16 in\nfirst", ""},
         {"kind = sawn joist\nsize = 2x8\nspacing = 16 in\nfirst", "kind = rafter\nsize = 2x8\nspacing = 16 in\nfirst",

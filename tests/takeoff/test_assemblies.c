@@ -20,6 +20,8 @@ static const struct {
     {"beam", 200},
     {"foot of beam", 2282}, /* 273-7/8 in = 22.823 ft */
     {"ply", 500},
+    {"ply lifted", 500},
+    {"beam raised whole", 0},
     {"joist end", 2100},
     {"joist end high", 100},
     {"joist end low", 200},

@@ -180,6 +180,16 @@ static void finishes_are_told_apart(void **state)
     assert_int_equal(counted(house, "square foot painted"), 22050);
 }
 
+/* B1 in one piece, B2 in two plies. */
+static void a_whole_beam_is_raised_once(void **state)
+{
+    struct house *house = fitted_house(*state);
+    house->beam[0].raised.choice = RAISED_WHOLE;
+    assert_int_equal(counted(house, "beam raised whole"), 100);
+    assert_int_equal(counted(house, "ply lifted"), 200);
+    assert_int_equal(counted(house, "ply"), 500);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -190,6 +200,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(new_posts_get_their_cap_plates, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(blocks_go_where_no_joists_hang, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(new_joists_are_bought, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_whole_beam_is_raised_once, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(finishes_are_told_apart, support_setup, support_teardown),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
