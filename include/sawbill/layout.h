@@ -43,6 +43,16 @@ struct layout_marks layout_even_marks(struct arena *arena, const struct layout_r
  * the one that keeps farther from those marks, up to `shy_by`.  false: there is none. */
 bool layout_fewest(struct arena *arena, const struct layout_row *row, const struct layout_marks *shy, length_t shy_by,
                    struct layout_marks *out);
+/* The same row on both faces, whose fasteners meet in the wood: a mark of one keeps `least` from those of the other.
+ * Length, reserve, most and least of the two are the same. */
+struct layout_pair {
+    struct layout_row row[2];          /* [face] */
+    const struct layout_marks *shy[2]; /* as of layout_fewest(); NULL: none */
+    length_t shy_by;
+};
+/* The pair of good rows with the fewest marks together; of several, those with fewer on face A.  false: there is none.
+ */
+bool layout_fewest_pair(struct arena *arena, const struct layout_pair *pair, struct layout_marks out[2]);
 /* Where no row is good: the fewest marks with each stretch that no two may span bridged from edge to edge, `least` not
  * kept.  *gap: the first such stretch; from = to = 0 where every stretch can be spanned and only `least` was in the
  * way.
@@ -65,10 +75,11 @@ struct layout {
     struct layout_zone gap;                  /* LAYOUT_BROKEN: as of layout_bridged(), on face `gap_face` */
     int gap_face;
 };
-/* The largest even spacing in whole inches that every row of every face keeps; else the fewest marks, row by row; else
- * bridged.  At an even spacing every row starts between reserve[0] and one spacing more.  Rows 1, 3 of face A start as
- * early as they can, rows 2, 4 as near as they can to the stagger (in proportion to the spacing), rows of face B as
- * near as they can to midway between the marks of face A; nearness is taken round the spacing, of two the earlier. */
+/* The largest even spacing in whole inches that every row of every face keeps; else the fewest marks, row by row (of
+ * both faces together where they meet); else bridged.  At an even spacing every row starts between reserve[0] and one
+ * spacing more.  Rows 1, 3 of face A start as early as they can, rows 2, 4 as near as they can to the stagger (in
+ * proportion to the spacing), rows of face B as near as they can to midway between the marks of face A; nearness is
+ * taken round the spacing, of two the earlier. */
 struct layout layout_find(struct arena *arena, const struct layout_pattern *pattern);
 size_t layout_count(const struct layout *layout, int face);
 

@@ -112,31 +112,19 @@ static bool find_even(struct arena *arena, const struct layout_pattern *pattern,
     return false;
 }
 
-/* The zones, and room around the marks that the other face has in the same row. */
-static struct layout_zones apart_from(struct arena *arena, const struct layout_zones *zones,
-                                      const struct layout_marks *marks, length_t least)
+static const struct layout_marks *shy_of(const struct layout_pattern *pattern, const struct layout *out, int face,
+                                         int row)
 {
-    struct layout_zones out = {.item = arena_array(arena, zones->count + marks->count, sizeof *out.item)};
-    for (size_t i = 0; i < zones->count; i++)
-        out.item[out.count++] = zones->item[i];
-    for (size_t i = 0; i < marks->count; i++)
-        out.item[out.count++] = (struct layout_zone){marks->at[i] - least, marks->at[i] + least, "the other face"};
-    return out;
+    return staggered(pattern, row) ? &out->row[face][row - 1] : NULL;
 }
 
-/* One row; false when it is only bridged. */
+/* One row of one face; false when it is only bridged. */
 static bool find_row(struct arena *arena, const struct layout_pattern *pattern, struct layout *out, int face, int row)
 {
     struct layout_row of = row_of(pattern, face);
-    struct layout_zones zones = pattern->zone[face];
-    if (face == 1 && pattern->meet)
-        zones = apart_from(arena, &zones, &out->row[0][row], pattern->least);
-    of.zones = &zones;
-    const struct layout_marks *shy = staggered(pattern, row) ? &out->row[face][row - 1] : NULL;
-    if (layout_fewest(arena, &of, shy, pattern->stagger, &out->row[face][row]))
-        return true;
     struct layout_zone gap;
-    of.zones = &pattern->zone[face];
+    if (layout_fewest(arena, &of, shy_of(pattern, out, face, row), pattern->stagger, &out->row[face][row]))
+        return true;
     out->row[face][row] = layout_bridged(arena, &of, &gap);
     if (out->kept != LAYOUT_BROKEN) {
         out->gap = gap;
@@ -145,15 +133,39 @@ static bool find_row(struct arena *arena, const struct layout_pattern *pattern, 
     return false;
 }
 
+/* One row of both faces, whose fasteners meet; false: there is none that keeps clear of the other. */
+static bool find_pair(struct arena *arena, const struct layout_pattern *pattern, struct layout *out, int row)
+{
+    struct layout_pair pair = {.row = {row_of(pattern, 0), row_of(pattern, 1)},
+                               .shy = {shy_of(pattern, out, 0, row), shy_of(pattern, out, 1, row)},
+                               .shy_by = pattern->stagger};
+    struct layout_marks found[2];
+    if (!layout_fewest_pair(arena, &pair, found))
+        return false;
+    for (int face = 0; face < 2; face++)
+        out->row[face][row] = found[face];
+    return true;
+}
+
+static void find_fewest(struct arena *arena, const struct layout_pattern *pattern, struct layout *out, int row)
+{
+    bool meet = pattern->meet && pattern->faces > 1;
+    if (meet && find_pair(arena, pattern, out, row))
+        return;
+    bool found = true;
+    for (int face = 0; face < pattern->faces; face++)
+        found &= find_row(arena, pattern, out, face, row);
+    if (meet || !found)
+        out->kept = LAYOUT_BROKEN;
+}
+
 struct layout layout_find(struct arena *arena, const struct layout_pattern *pattern)
 {
     struct layout out = {.kept = LAYOUT_FEWEST, .rows = pattern->rows, .faces = pattern->faces};
     if (find_even(arena, pattern, &out))
         return out;
-    for (int face = 0; face < pattern->faces; face++)
-        for (int row = 0; row < pattern->rows; row++)
-            if (!find_row(arena, pattern, &out, face, row))
-                out.kept = LAYOUT_BROKEN;
+    for (int row = 0; row < pattern->rows; row++)
+        find_fewest(arena, pattern, &out, row);
     return out;
 }
 

@@ -1,6 +1,7 @@
 /* Rows of fasteners clear of hangers: cases worked by hand, and random ones against exhaustive search. */
 #include "support.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 #include "sawbill/layout.h"
@@ -246,6 +247,108 @@ static void fewest_is_the_fewest_of_all(void **state)
     assert_true(found > 1000 && none > 500); /* both happen often enough to mean something */
 }
 
+/* Two faces that meet, again by every set of places: the marks of both are `least` apart, too. */
+static bool apart(unsigned a, unsigned b, int least)
+{
+    for (int by = 0; by < least; by++)
+        if (a & b << (unsigned)by || a << (unsigned)by & b)
+            return false;
+    return true;
+}
+
+static bool stands(const struct coarse *coarse, unsigned set)
+{
+    int before = -1, first = -1;
+    for (int i = 0; i <= coarse->places; i++) {
+        if (!(set & 1U << (unsigned)i))
+            continue;
+        if (coarse->blocked[i] || i < coarse->reserve[0] || i > coarse->places - coarse->reserve[1] ||
+            (before >= 0 && (i - before > coarse->most || i - before < coarse->least)))
+            return false;
+        first = first < 0 ? i : first;
+        before = i;
+    }
+    for (int end = 0; end < 2; end++) {
+        int reach = coarse->reserve[end] > coarse->most ? coarse->reserve[end] : coarse->most;
+        if (first < 0 || (end == 0 ? first : coarse->places - before) > reach)
+            return false;
+    }
+    return true;
+}
+
+static int bits(unsigned set)
+{
+    int count = 0;
+    for (; set; set &= set - 1)
+        count++;
+    return count;
+}
+
+static int fewest_of_pairs(const struct coarse coarse[2])
+{
+    int best = -1;
+    unsigned sets = 1U << (unsigned)(coarse[0].places + 1);
+    for (unsigned a = 1; a < sets; a++) {
+        if (!stands(&coarse[0], a))
+            continue;
+        for (unsigned b = 1; b < sets; b++)
+            if ((best < 0 || bits(a) + bits(b) < best) && apart(a, b, coarse[0].least) && stands(&coarse[1], b))
+                best = bits(a) + bits(b);
+    }
+    return best;
+}
+
+static struct layout_row coarse_row(const struct coarse *coarse, const struct layout_zones *zones)
+{
+    return (struct layout_row){.length = coarse->places * LAYOUT_STEP,
+                               .reserve = {coarse->reserve[0] * LAYOUT_STEP, coarse->reserve[1] * LAYOUT_STEP},
+                               .most = coarse->most * LAYOUT_STEP,
+                               .least = coarse->least * LAYOUT_STEP,
+                               .zones = zones};
+}
+
+static void assert_pair(const struct layout_pair *pair, const struct layout_marks out[2])
+{
+    for (int face = 0; face < 2; face++)
+        assert_true(layout_good(&pair->row[face], &out[face]));
+    for (size_t a = 0; a < out[0].count; a++)
+        for (size_t b = 0; b < out[1].count; b++)
+            assert_true(llabs((long long)(out[0].at[a] - out[1].at[b])) >= pair->row[0].least);
+}
+
+static void a_pair_is_the_fewest_of_all(void **state)
+{
+    uint32_t seed = 20260808;
+    int found = 0, none = 0, dearer = 0;
+    for (int n = 0; n < 1500; n++) {
+        struct layout_zone zone[2][3];
+        struct layout_zones zones[2] = {{.item = zone[0]}, {.item = zone[1]}};
+        struct coarse coarse[2];
+        random_coarse(&seed, &coarse[0], &zones[0]);
+        do
+            random_coarse(&seed, &coarse[1], &zones[1]);
+        while (coarse[1].places < coarse[0].places);
+        coarse[0].places = coarse[0].places < 10 ? coarse[0].places : 10;
+        coarse[0].least = 1 + coarse[0].least % 2;
+        coarse[0].most += 1;
+        coarse[1].places = coarse[0].places, coarse[1].most = coarse[0].most, coarse[1].least = coarse[0].least;
+        for (int end = 0; end < 2; end++)
+            coarse[1].reserve[end] = coarse[0].reserve[end];
+        struct layout_pair pair = {.row = {coarse_row(&coarse[0], &zones[0]), coarse_row(&coarse[1], &zones[1])}};
+        struct layout_marks out[2], alone;
+        bool good = layout_fewest_pair(*state, &pair, out);
+        assert_int_equal(good ? (int)(out[0].count + out[1].count) : -1, fewest_of_pairs(coarse));
+        none += !good;
+        if (!good)
+            continue;
+        found++;
+        assert_pair(&pair, out);
+        assert_true(layout_fewest(*state, &pair.row[0], NULL, 0, &alone));
+        dearer += out[0].count > alone.count;
+    }
+    assert_true(found > 300 && none > 300 && dearer > 0);
+}
+
 /* A random beam in whole quarters of an inch, and the marks of one row from a start, looked at one by one. */
 struct made {
     struct layout_pattern pattern;
@@ -369,6 +472,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(staggered_rows_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(fewest_marks_by_hand, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nothing_to_mark, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(a_pair_is_the_fewest_of_all, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(fewest_is_the_fewest_of_all, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(random_beams_keep_every_rule, support_setup, support_teardown),
     };
