@@ -27,6 +27,22 @@ static const char *how_counted(struct arena *arena, const struct assembly_line *
                         decimal_text(arena, part->count));
 }
 
+static const char *name_of(const struct assembly_line *part)
+{
+    return part->item ? part->item : part->task;
+}
+
+/* The id says the same whatever a job counts: the second row of an assembly with one item or task has its `per` word,
+ * even where the first row comes to nothing. */
+static const char *id_of(const struct counting *counting, const struct assembly_line *part)
+{
+    const char *name = name_of(part);
+    for (const struct assembly_line *row = counting->catalog->assemblies; row < part; row++)
+        if (name_same(row->assembly, part->assembly) && name_of(row) && name_same(name_of(row), name))
+            return arena_printf(counting->arena, "assembly/%s/%s/%s", part->assembly, name, part->per);
+    return arena_printf(counting->arena, "assembly/%s/%s", part->assembly, name);
+}
+
 static void count_part(struct counting *counting, const struct assembly_line *part)
 {
     struct arena *arena = counting->arena;
@@ -40,7 +56,7 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
     decimal_t counted = count(counting, finish);
     const struct task *task = part->task ? catalog_task(counting->catalog, part->task) : NULL;
     const struct price *price = part->item ? catalog_cheapest(counting->catalog, part->item) : NULL;
-    const char *name = part->item ? part->item : part->task;
+    const char *name = name_of(part);
     /* Nails and screws are counted by the piece, whatever they are sold by. */
     const struct fastener *fastener = part->item ? catalog_fastener_of(counting->catalog, part->item) : NULL;
     if (!name || (part->task && !task)) {
@@ -49,7 +65,7 @@ static void count_part(struct counting *counting, const struct assembly_line *pa
         return;
     }
     struct takeoff_line line = {
-        .id = arena_printf(arena, "assembly/%s/%s", part->assembly, name),
+        .id = id_of(counting, part),
         .what = part->item ? catalog_what(counting->catalog, part->item) : name,
         .where = part->assembly,
         .count = decimal_times(counted, part->count, 2),
