@@ -22,9 +22,9 @@ struct result {
     struct diags diags;
 };
 
-static inline char *read_sample(struct arena *arena, const char *name)
+static inline char *read_file(struct arena *arena, const char *path)
 {
-    FILE *in = fopen(arena_printf(arena, JOBS "%s", name), "rb");
+    FILE *in = fopen(path, "rb");
     assert_non_null(in);
     struct buffer text = {.arena = arena};
     char part[4096];
@@ -34,6 +34,11 @@ static inline char *read_sample(struct arena *arena, const char *name)
     fclose(in);
     assert_non_null(text.text);
     return text.text;
+}
+
+static inline char *read_sample(struct arena *arena, const char *name)
+{
+    return read_file(arena, arena_printf(arena, JOBS "%s", name));
 }
 
 static inline struct result *run_text(struct arena *arena, const char *name, const char *text)
