@@ -8,7 +8,8 @@
 static const double SMOOTH = 0.6;
 /* A column must promise this much, as a share of the dearest stock's cost. */
 static const double LEAST_GAIN = 1e-9;
-enum { MOST_COLUMNS_A_ROUND = 24, COLUMNS_A_ROW = 4, COLUMNS_KEPT = 400 };
+enum { MOST_COLUMNS_A_ROUND = 24, COLUMNS_A_STOCK = 16, COLUMNS_A_ROW = 4, COLUMNS_KEPT = 400 };
+enum { DEAR_CELLS = 1000000 };
 
 /* The column of the pool becomes one of the programme. */
 static void load_column(struct colgen *cg, int index)
@@ -215,20 +216,31 @@ static double reduced(const struct colgen *cg, int stock, const int *count)
     return sum;
 }
 
+/* The best filling of a stock.  Of a single stock, or where asking is dear, also others that the knapsack met on the
+ * way: one asking then serves for many rounds.  Else they would only crowd the programme.  Number of columns added. */
+static int add_fillings_of(struct colgen *cg, int stock)
+{
+    const bool many = cg->work->norm.stocks == 2 || cg->knap.cells >= DEAR_CELLS; /* 2: with the penalty */
+    const int most = many ? COLUMNS_A_STOCK : 1;
+    int added = 0, place = -1;
+    knap_fill(&cg->knap, stock, cg->count);
+    while (added < most && reduced(cg, stock, cg->count) < -LEAST_GAIN) {
+        load_column(cg, pool_add(&cg->pool, &cg->work->norm, stock, cg->count));
+        added++;
+        if (!knap_fill_other(&cg->knap, stock, &place, cg->count))
+            break;
+    }
+    return added;
+}
+
 /* Number of columns added. */
 static int add_fillings(struct colgen *cg)
 {
     const struct norm *norm = &cg->work->norm;
     int added = 0;
-    for (int s = 0; s < norm->stocks && added < MOST_COLUMNS_A_ROUND; s++) {
-        if (cg->supply[s] == 0 || cg->knap.result[s] <= 0)
-            continue;
-        knap_fill(&cg->knap, s, cg->count);
-        if (reduced(cg, s, cg->count) >= -LEAST_GAIN)
-            continue;
-        load_column(cg, pool_add(&cg->pool, norm, s, cg->count));
-        added++;
-    }
+    for (int s = 0; s < norm->stocks && added < MOST_COLUMNS_A_ROUND; s++)
+        if (cg->supply[s] != 0 && cg->knap.result[s] > 0)
+            added += add_fillings_of(cg, s);
     return added;
 }
 

@@ -111,11 +111,11 @@ static void run_dense(struct knap *knap)
         knap->result[s] = knap->best[norm->room[s]];
 }
 
-static void fill_dense(const struct knap *knap, int stock, int *count)
+static void fill_dense(const struct knap *knap, int stock, int passes, int *count)
 {
     size_t width = (size_t)knap->capacity + 1;
     int64_t at = knap->norm->room[stock];
-    for (int p = knap->passes; p-- > 0;) {
+    for (int p = passes; p-- > 0;) {
         const struct pass *pass = &knap->pass[p];
         const unsigned char *took = knap->took + (size_t)p * width;
         while (took[at]) {
@@ -226,7 +226,30 @@ void knap_fill(const struct knap *knap, int stock, int *count)
 {
     memset(count, 0, (size_t)knap->norm->types * sizeof(int));
     if (knap->dense)
-        fill_dense(knap, stock, count);
+        fill_dense(knap, stock, knap->passes, count);
     else
         memcpy(count, knap->fill + (size_t)stock * (size_t)knap->norm->types, (size_t)knap->norm->types * sizeof(int));
+}
+
+/* The last pass before `end` that betters the stock; -1: none. */
+static int last_pass(const struct knap *knap, int stock, int end)
+{
+    size_t width = (size_t)knap->capacity + 1, at = (size_t)knap->norm->room[stock];
+    while (end-- > 0 && !knap->took[(size_t)end * width + at]) {
+    }
+    return end;
+}
+
+bool knap_fill_other(const struct knap *knap, int stock, int *place, int *count)
+{
+    if (!knap->dense)
+        return false;
+    if (*place < 0)
+        *place = last_pass(knap, stock, knap->passes); /* its filling is the best one */
+    *place = last_pass(knap, stock, *place);
+    if (*place < 0)
+        return false;
+    memset(count, 0, (size_t)knap->norm->types * sizeof(int));
+    fill_dense(knap, stock, *place + 1, count);
+    return true;
 }

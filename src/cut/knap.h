@@ -36,5 +36,8 @@ void knap_run(struct knap *knap, const int64_t *value, const int64_t *most, cons
 /* The best filling of the stock by the last run; its value may be less than result[s] only after a search that was cut
  * short, or where no filling is above the floor. */
 void knap_fill(const struct knap *knap, int stock, int *count);
+/* The next of the fillings that the run met on its way to the best one, each better than all without its last type;
+ * `place` starts at -1.  False when there is none left. */
+bool knap_fill_other(const struct knap *knap, int stock, int *place, int *count);
 
 #endif
