@@ -91,6 +91,7 @@ struct cut_plan {
     bool searched;
     int64_t nodes;                   /* of the search */
     const struct cut_others *others; /* NULL until cut_compare() */
+    money_t certified;               /* what the proofs alone show.  From there to bound it is the search's word */
 };
 /* Every way of joining has its proof up to so many; above, a plan is only the best found. */
 enum { CUT_WAYS_MOST = 1024 };

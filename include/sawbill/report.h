@@ -76,7 +76,7 @@ char *report_field(struct arena *arena, const struct report *report, bool color,
  *                 rows [{face, row, marks_in, marks_text (from end 1 of the beam)}]}]
  *   cuts        cost, bound (all members together; null without a plan), verdict (the worst);
  *               sticks [{member, stock_, from, cost, pieces [{label, length_}], cutoff_, keep}];
- *               members [{member, cost, bound, verdict, note, searched, kerf_, end_trim_, both_ends,
+ *               members [{member, cost, bound, verdict, note, certified, searched, kerf_, end_trim_, both_ends,
  *                 square_both_ends, bought_, net_, net, kerf_lost_, kerf_lost, trim_, trim, kept_, kept, waste_, waste
  *                 (lengths, and the same in money), joined [{label, at_in [places]}],
  *                 first_fit {cost, stock_} (null: it finds no plan), one_length [{stock_, cost (null: impossible),
@@ -137,7 +137,7 @@ char *report_list_json(struct arena *arena, const struct cuts_report *report);
  *
  *   format   "sawbill cuts 1"
  *   length_unit_in, money_unit_dollars      "1/1016000", "1/10000": what one of each is
- *   problems [{member, cost, bound, verdict, searched, rounded, kerf, square_both_ends,
+ *   problems [{member, cost, bound, certified, verdict, searched, rounded, kerf, square_both_ends,
  *     pieces [{label, length, count, joints [places from its end 1]}],
  *     stock [{length, usable (ends trimmed), cost, supply (null: no end)}],
  *     joined [{piece, at [places]}],
@@ -146,8 +146,10 @@ char *report_list_json(struct arena *arena, const struct cuts_report *report);
  *       bound}]}]
  *
  * `stock` and `piece` are indexes from 0.  Pieces p1 .. pn fit a stick when p1 + .. + pn + (n - 1) x kerf <= usable; n
- * x kerf when both ends are squared.  What a proof says stands at struct cut_proof.  `searched`: the bound is above the
- * least of the proofs', as a search found nothing cheaper.  `rounded`: piece + kerf is rounded up, and usable + kerf
+ * x kerf when both ends are squared.  What a proof says stands at struct cut_proof.  `certified`: what the proofs show,
+ * the least of their bounds.  `searched`: the bound is above that, as this program's search found nothing cheaper; the
+ * search leaves nothing behind to check it by, so that the certificate shows no more than that the plan is within cost
+ * - certified of the cheapest.  `rounded`: piece + kerf is rounded up, and usable + kerf
  * (usable, when both ends are squared) down, to 1/64 in, before anything is compared. */
 char *report_certificate(struct arena *arena, struct cut_plan *const *plan, size_t count);
 /* The shop's stock after the plans are cut: what is left of it, and the cutoffs worth keeping at a value of 0, as CSV.

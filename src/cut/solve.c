@@ -207,7 +207,8 @@ static void finish(struct solving *s)
     for (size_t i = 0; i < s->problem->joints_count; i++)
         plan->joined[i] = best->mask[i];
     plan->bound = best->bound;
-    plan->searched = plan->bound > proved_bound(s);
+    plan->certified = proved_bound(s);
+    plan->searched = plan->bound > plan->certified;
     plan->verdict = plan->bound == plan->cost ? PROVED : BEST;
     if (plan->rounded)
         plan->note = "for lengths rounded to 1/64 in, pieces up and stock down";

@@ -232,5 +232,7 @@ const char *verify_bound(struct arena *arena, const struct cut_problem *problem,
         return "the bound is below what the proof says";
     if (plan->searched != (plan->bound > (least < 0 ? 0 : least)))
         return "the plan does not say rightly whether a search raised its bound";
+    if (plan->certified != (least < 0 ? 0 : least))
+        return "the plan does not say rightly what its proofs show";
     return NULL;
 }

@@ -108,6 +108,7 @@ static void add_problem(struct json *json, cJSON *list, const struct cut_plan *p
     json_text(json, row, "member", plan->problem->member);
     json_integer(json, row, "cost", plan->cost);
     json_integer(json, row, "bound", plan->bound);
+    json_integer(json, row, "certified", plan->certified);
     json_text(json, row, "verdict", plan->verdict);
     json_bool(json, row, "searched", plan->searched);
     json_bool(json, row, "rounded", plan->rounded);

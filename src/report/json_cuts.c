@@ -113,6 +113,10 @@ static void add_member(struct json *json, cJSON *list, const struct cut_plan *pl
     add_cost(json, row, is_infeasible(plan), plan->cost, plan->bound);
     json_text(json, row, "verdict", plan->verdict);
     json_text(json, row, "note", plan->note);
+    if (is_infeasible(plan))
+        json_text(json, row, "certified", NULL);
+    else
+        json_money(json, row, "certified", plan->certified);
     json_bool(json, row, "searched", plan->searched);
     json_length(json, row, "kerf", plan->problem->kerf);
     json_length(json, row, "end_trim", plan->problem->end_trim);

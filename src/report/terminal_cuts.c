@@ -130,6 +130,10 @@ static void show_plan(struct screen *screen, const struct cut_plan *plan)
                   length_tape(arena, plan->problem->least_cutoff), cutoffs_text(arena, plan));
     screen_printf(screen, WEIGHT_PLAIN, "cost %s; no plan can cost less than %s: %s", money_show(arena, plan->cost),
                   money_show(arena, plan->bound), verdict_text(arena, plan));
+    if (plan->searched)
+        screen_printf(screen, WEIGHT_PLAIN,
+                      "the certificate alone shows that none can cost less than %s; the search showed the rest",
+                      money_show(arena, plan->certified));
     if (plan->others)
         show_others(screen, plan->others);
 }

@@ -219,6 +219,7 @@ def check_bound(problem):
         least = bound if least is None else min(least, bound)
         ways.append(way)
     least = least or 0
+    need(problem["certified"] == least, "what the proofs show")
     need(problem["searched"] == (problem["bound"] > least), "whether a search raised the bound")
     if not problem["searched"]:
         need(problem["bound"] == least, "the bound is not that of the proof")

@@ -249,7 +249,8 @@ static void list_of_fifteen(void **state)
     struct cut_plan *plan = solve(*state, &problem);
     assert_int_equal(plan->cost, CENTS(5760));
     assert_string_equal(plan->verdict, "proved optimal");
-    assert_true(plan->searched && plan->proof[0].bound == CENTS(5680)); /* 56.7967, up to a whole cent */
+    assert_true(plan->searched && plan->proof[0].bound == CENTS(5680) &&
+                plan->certified == CENTS(5680)); /* 56.7967, up to a whole cent */
 }
 
 int main(void)

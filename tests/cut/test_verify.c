@@ -179,6 +179,10 @@ static void false_search(struct cut_plan *plan)
 {
     plan->searched = true;
 }
+static void false_certified(struct cut_plan *plan)
+{
+    plan->certified += 1;
+}
 static void low_bound(struct cut_plan *plan)
 {
     plan->bound -= 1;
@@ -190,6 +194,7 @@ static const struct {
     const char *want;
 } cases[] = {
     {drop_part, "a piece is not cut"},
+    {false_certified, "the plan does not say rightly what its proofs show"},
     {drop_stick, "a piece is not cut"},
     {double_part, "a piece is not cut"},
     {foreign_label, "a piece is not cut"},
