@@ -85,6 +85,10 @@ void post_write_below(struct sizing *s, const struct post_design *pd)
     const struct ref_value *on = &post->stands_on;
     const char *from = head_name(s->arena, KIND_POST, &post->head);
     const char *under = name_below(s, on, &post->stands_on_text);
+    if (pd->member) {
+        struct loads own = {{pd->plies * pd->member->weight_plf * length_feet(post->height.length)}};
+        path_add(s, arena_printf(s->arena, "own weight of %s", from), from, NAN, own);
+    }
     path_add(s, from, under, NAN, pd->lb);
     for (size_t i = 0; i < s->job->block_count && on->at && on->kind == KIND_BLOCK; i++) {
         const struct block *block = &s->job->blocks[on->index];

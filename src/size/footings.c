@@ -128,8 +128,9 @@ static struct footing_pad pad_of(const struct footing *footing, const struct foo
 static void write_ground(struct sizing *s, const struct footing_design *fd, const struct footing_pad *pad,
                          const char *name)
 {
-    struct loads lb = fd->lb;
-    lb.of[LOAD_DEAD] += footing_concrete_pcf() * pad->side_in * pad->side_in * pad->thickness_in / 1728;
+    struct loads own = {{footing_concrete_pcf() * pad->side_in * pad->side_in * pad->thickness_in / 1728}};
+    struct loads lb = loads_plus(fd->lb, own);
+    path_add(s, arena_printf(s->arena, "own weight of %s", name), name, NAN, own);
     path_add(s, name,
              arena_printf(s->arena, "ground under %s, %s of %s psf", name, number_text(s->arena, fd->pressure_psf, 0),
                           number_text(s->arena, quantity_value(fd->footing->soil.quantity), 0)),
@@ -174,6 +175,8 @@ static void footing_size(struct sizing *s, struct footing_design *fd, size_t ind
     if (footing->size.at)
         check_known(s, fd, &at, name);
     else
+        path_add(s, name, arena_printf(s->arena, "ground under %s, its size not given", name), NAN, fd->lb);
+    if (!footing->size.at)
         unchecked_add(s, arena_printf(s->arena, "not checked: %s: its size is not given: verify; %s lb on it: %s", name,
                                       number_text(s->arena, ceil(at.load_lb), 0), least_text(s, fd)));
     basis_add(s, "footings: each post in the middle of its pad; plain concrete at 150 pcf");

@@ -260,9 +260,12 @@ static void write_path(struct sizing *s, const struct opening_design *od)
         for (int k = 0; k < 2; k++)
             path_add(s, header_name(s, od, which), trimmer_name(s, od, k), header->at_in, header->end_lb);
     }
-    for (int k = 0; k < 2; k++)
+    for (int k = 0; k < 2; k++) {
         path_add(s, arena_printf(s->arena, "strip of %s, with its own weight", joists), trimmer_name(s, od, k), NAN,
                  loads_times(od->trimmers[k].plf, run_ft));
+        path_add(s, trimmer_name(s, od, k), arena_printf(s->arena, "far bearing of %s", joists), NAN,
+                 od->trimmers[k].far_lb);
+    }
 }
 
 static const char *total_lb(struct sizing *s, struct loads lb)

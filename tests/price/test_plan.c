@@ -320,7 +320,7 @@ static void none_passes(void **state)
 {
     struct sample *sample = open_sample(*state, "parlor",
                                         "[load S]\nwhat = a stone wall\non = beam parlor\nfrom = 1 ft\nto = 9 ft\n"
-                                        "dead = 9000 plf\nlive = 0 plf\nsnow = 0 plf\n");
+                                        "dead = 9000 plf\nlive = 0 plf\nsnow = 0 plf\ncomes later = yes\n");
     for (size_t i = 0; i < sample->job->beam_count; i++)
         sample->job->beams[i].most_depth.length = 15 * LENGTH_INCH / 2;
     struct outcome *outcome = plan_job(*state, sample->job, sample->catalog, &sample->diags);

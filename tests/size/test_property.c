@@ -21,7 +21,8 @@ static void random_job(struct made *made, struct arena *arena, uint64_t *seed, d
     made_set(made, "post", "P1", "braced", "free");
     made_add(made, "[load X]\non = beam B1\nat = 3 ft\ndead = 0 lb\nlive = 0 lb\nsnow = 0 lb\nheld by = shore S1\n"
                    "[load Y]\non = beam B2\nat = 2 ft\ndead = 0 lb\nlive = 0 lb\nheld by = shore S1\n"
-                   "[wall W3]\nstatus = stays\non = beam B1\nfrom = 1 ft\nto = 9 ft\nheight = 8 ft\nweight = 8 psf\n"
+                   "[wall W3]\nstatus = stays\ncomes later = yes\non = beam B1\nfrom = 1 ft\nto = 9 ft\nheight = 8 "
+                   "ft\nweight = 8 psf\n"
                    "[beam B2]\nset = flush\nclear span = 7 ft\njoists A = joists south\nend 1 = post P3\n"
                    "end 2 = beam B1 at 5 ft\nwall at end 1 = across\nabove = load Y\nmember = DFL2-2X10\nplies = 2\n"
                    "ply fasteners = NAIL-16D-COMMON\n"
@@ -72,7 +73,8 @@ static void more_load_never_helps(void **state)
             assert_string_equal(a->id, b->id);
             for (size_t k = 0; k < a->count; k++) {
                 const struct check *check = made_find(&more, b->id, a->check[k].name);
-                if (!check)
+                /* the shear at one place: a load between it and an end lessens it */
+                if (!check || strstr(check->name, "hung low"))
                     continue;
                 assert_true(check->ratio >= a->check[k].ratio - 1e-9);
                 grew += check->ratio > a->check[k].ratio;
