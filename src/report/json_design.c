@@ -60,6 +60,37 @@ static void add_inner(struct json *json, cJSON *parent, const struct beam_design
     }
 }
 
+static void add_stated(struct json *json, cJSON *object, const char *name, const struct quantity_value *value)
+{
+    json_text(json, object, name, value->at ? quantity_text(json->arena, value->quantity) : NULL);
+}
+
+/* What an engineer drew a beam for, as the job has it. */
+static void add_drawn(struct json *json, cJSON *row, const struct beam *beam)
+{
+    const struct beam_drawn *drawn = &beam->drawn;
+    if (!beam->specified_by.at)
+        return;
+    cJSON *object = json_object(json, row, "engineer");
+    json_text(json, object, "specified_by", beam->specified_by.text);
+    json_text(json, object, "sheet", beam->sheet.text);
+    json_text(json, object, "sheet_date", drawn->date.at ? date_text(json->arena, drawn->date.date) : NULL);
+    json_text(json, object, "revision", beam->revision.text);
+    json_length(json, object, "clear_span", beam->specified_span.length);
+    json_text(json, object, "wall", drawn->wall.at ? drawn->wall.at->value : NULL);
+    add_stated(json, object, "dead", &drawn->dead);
+    add_stated(json, object, "live", &drawn->live);
+    add_stated(json, object, "roof_live", &drawn->roof_live);
+    add_stated(json, object, "snow", &drawn->snow);
+    add_stated(json, object, "reaction_1", &drawn->reaction[0]);
+    add_stated(json, object, "reaction_2", &drawn->reaction[1]);
+    if (drawn->plies.at)
+        json_integer(json, object, "plies", drawn->plies.count);
+    json_text(json, object, "size", drawn->size.text);
+    json_text(json, object, "species", drawn->species.text);
+    json_text(json, object, "grade", drawn->grade.text);
+}
+
 static void add_beam(struct json *json, cJSON *list, const struct beam_design *beam)
 {
     cJSON *row = json_object(json, list, NULL);
@@ -89,6 +120,7 @@ static void add_beam(struct json *json, cJSON *list, const struct beam_design *b
         json_text(json, end, "hold_down", beam->hold_down[i] ? beam->hold_down[i]->code : NULL);
     }
     add_inner(json, row, beam);
+    add_drawn(json, row, beam->beam);
 }
 
 static const char *code_of(const struct hanger *hanger)

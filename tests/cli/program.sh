@@ -187,6 +187,9 @@ for name in ("check", "compare"):
     own = [m for m in data["design"]["members"] if m["id"].startswith(his)]
     if not own or any(m["passes"] is not None or not m["specified"] for m in own):
         wrong.append("JSON gives a verdict")
+    record = next(b["engineer"] for b in data["design"]["beams"] if b["id"] == his)
+    if (record["sheet_date"], record["live"], record["wall"]) != ("2026-09-14", "30 psf", "wall along the hall"):
+        wrong.append("JSON: not what he drew")
     texts = lambda v: [v] if isinstance(v, str) else [t for x in (v.values() if isinstance(v, dict) else v) for t in texts(x)] if isinstance(v, (dict, list)) else []
     wrong += [t for m in own for t in texts(m) if verdict.search(t)]
     wrong += [m["text"] for m in data["messages"] if his in m["text"] and verdict.search(m["text"])]
@@ -203,6 +206,10 @@ for file, sheets in (("his.xlsx", ("Recap", "Design", "Basis")), ("his-client.xl
 print("\n".join(wrong))
 sys.exit(bool(wrong))
 PY
+
+# His beam is his for what he drew it for: a floor of 30 psf in the job, 40 psf on his sheet.
+sed 's/^specified live = 30 psf/specified live = 40 psf/' two-beams.ini >his-other.ini
+expect 3 'his loads differ' "$program" bid his-other.ini;      holds err 'stop[Q008]: beam long was specified for live load of 40 psf' 'his loads differ'
 
 # What is left to an engineer is asked, not passed over, and his record alone answers it.
 sed 's/^unusual = none/unusual = masonry above/' parlor.ini >odd.ini
