@@ -133,6 +133,7 @@ static void keep_apart(struct row_by_hand *row, const struct layout_marks *other
     }
 }
 
+/* Where fasteners of both faces meet each row is the shortest beside that of the other face. */
 static void assert_layout(const struct made *made, const struct random_job *job, const struct ply_layout *kept,
                           int *seen)
 {
@@ -148,8 +149,8 @@ static void assert_layout(const struct made *made, const struct random_job *job,
         for (int r = 0; r < kept->layout.rows; r++) {
             struct row_by_hand row = row_of(made, job, kept, face);
             const struct layout_marks *marks = &kept->layout.row[face][r];
-            if (face == 1 && meet && kept->layout.kept != LAYOUT_BROKEN)
-                keep_apart(&row, &kept->layout.row[0][r]);
+            if (kept->layout.faces == 2 && meet && kept->layout.kept != LAYOUT_BROKEN)
+                keep_apart(&row, &kept->layout.row[!face][r]);
             assert_row(kept, &row, marks);
             int fewest = kept->layout.kept == LAYOUT_EVEN ? 0 : fewest_of(&row, length);
             if (kept->layout.kept == LAYOUT_FEWEST)
