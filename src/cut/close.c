@@ -15,7 +15,8 @@ enum {
     MOST_PARTS = 100000,
     MOST_NODES = 100000000,
     MOST_DIVES = 100,
-    STEPS_TO_BEST = 8
+    STEPS_TO_BEST = 8,
+    STEPS_A_TURN = 20
 };
 
 struct closer {
@@ -84,6 +85,7 @@ void close_gap(struct work *work, struct colgen *cg, struct dive *dive, struct g
     closer.step = (work->best->cost - work->bound) / work->norm.divisor / STEPS_TO_BEST;
     closer.step = closer.step < 1 ? 1 : closer.step;
     while (!is_settled(work)) {
+        (void)work_spend(work, STEPS_A_TURN); /* even where nothing else counts, it ends */
         if (run_list(&closer))
             continue;
         if (work->norm.stocks > 2 && !is_settled(work)) /* more than one and the penalty */

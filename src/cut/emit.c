@@ -142,18 +142,20 @@ void emit_certificate(struct arena *arena, const struct form *form, const struct
     const struct norm *norm = &work->norm;
     const struct dual *dual = &work->dual;
     struct form_certificate *certificate = &result->certificate;
-    certificate->scale = dual->scale;
+    /* Where memory ended before there were any values, nothing is worth anything and the bound is 0. */
+    const bool any = dual->value && dual->extra;
+    certificate->scale = any ? dual->scale : 1;
     certificate->value = arena_array(arena, form->type_count, sizeof(int64_t));
     certificate->extra = arena_array(arena, form->stock_count, sizeof(int64_t));
     for (size_t i = 0; i < form->type_count; i++)
-        certificate->value[i] = norm->type_of[i] >= 0 ? dual->value[norm->type_of[i]] : 0;
+        certificate->value[i] = any && norm->type_of[i] >= 0 ? dual->value[norm->type_of[i]] : 0;
     for (size_t i = 0; i < form->stock_count; i++) {
         if (form->stock[i].supply == 0)
             certificate->extra[i] = INT64_MAX; /* none can be bought, whatever it would hold */
         else
-            certificate->extra[i] = norm->stock_of[i] >= 0 ? dual->extra[norm->stock_of[i]] : 0;
+            certificate->extra[i] = any && norm->stock_of[i] >= 0 ? dual->extra[norm->stock_of[i]] : 0;
     }
-    certificate->bound = bound_round(dual->sum, dual->scale, divisor_of(form));
+    certificate->bound = bound_round(dual->sum, certificate->scale, divisor_of(form));
     if (certificate->bound > result->bound)
         certificate->bound = result->bound; /* only where there is no plan */
 }

@@ -63,7 +63,7 @@ static void solve(struct work *work)
     prove_by_length(work, &knap);
     if (work_closed(work))
         return;
-    work->library = master_open(work->arena);
+    work->library = master_open(work->arena, work->most_memory / 4);
     struct colgen cg;
     if (!work->library || !colgen_start(&cg, work, &first))
         return;

@@ -33,7 +33,8 @@ struct form {
 struct form_limits {
     int64_t steps;             /* of work, about a microsecond each */
     int64_t nodes;             /* of the search tree */
-    size_t memory;             /* bytes of work space */
+    size_t memory;             /* bytes of work space; a list of patterns has half as many more, the linear
+                                  programmes a quarter */
     size_t patterns;           /* listed at once */
     bool (*stop)(void *owner); /* asked now and then: true ends the search */
     void *owner;

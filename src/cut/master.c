@@ -11,6 +11,7 @@
 enum { PIVOTS_A_SOLUTION = 200000 };
 
 struct master_library {
+    size_t most_memory;
     bool lost;
     jmp_buf trap;
 };
@@ -45,9 +46,10 @@ static void lose(struct master_library *library)
     (void)glp_free_env();
 }
 
-struct master_library *master_open(struct arena *arena)
+struct master_library *master_open(struct arena *arena, size_t most_memory)
 {
     struct master_library *library = arena_alloc(arena, sizeof *library);
+    library->most_memory = most_memory;
     if (setjmp(library->trap)) {
         lose(library);
         return NULL;
@@ -56,6 +58,11 @@ struct master_library *master_open(struct arena *arena)
     glp_term_hook(swallow, NULL);
     glp_error_hook(fail, library);
     return library;
+}
+
+bool master_lost(const struct master_library *library)
+{
+    return library && library->lost;
 }
 
 void master_close(struct master_library *library)
@@ -233,6 +240,14 @@ static int run(struct master *master, enum master_how how)
     return failure;
 }
 
+/* The library's own limit leaks what it was about to enlarge, so what it holds is looked at between solutions. */
+static bool is_full(const struct master_library *library)
+{
+    size_t held = 0;
+    glp_mem_usage(NULL, NULL, &held, NULL);
+    return held > library->most_memory;
+}
+
 enum master_status master_solve(struct master *master, enum master_how how)
 {
     if (master->library->lost)
@@ -243,6 +258,10 @@ enum master_status master_solve(struct master *master, enum master_how how)
     }
     if (run(master, how) != 0)
         return MASTER_FAILED;
+    if (is_full(master->library)) {
+        lose(master->library);
+        return MASTER_FAILED;
+    }
     switch (glp_get_status(master->problem)) {
     case GLP_OPT:
         return MASTER_SOLVED;

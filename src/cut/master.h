@@ -11,9 +11,12 @@ struct master;
 struct master_library;
 #define MASTER_FREE 1e300 /* a bound of this size, or of its negative, is none */
 
-/* Whoever opens the library closes it: that releases all that it holds, every programme in it, too.  The arena holds
- * only the handles.  NULL when it cannot start; closing NULL is allowed. */
-struct master_library *master_open(struct arena *arena);
+/* Where the library holds more memory than that after a solution it is lost.  Whoever opens it closes it: that releases
+ * all that it holds, every programme in it, too.  The arena holds only the handles.  NULL when it cannot start; closing
+ * NULL is allowed. */
+struct master_library *master_open(struct arena *arena, size_t most_memory);
+/* It ran out of memory or failed: nothing can be solved any more. */
+bool master_lost(const struct master_library *library);
 void master_close(struct master_library *library);
 /* NULL when the library has failed. */
 struct master *master_new(struct arena *arena, struct master_library *library);

@@ -108,7 +108,8 @@ void dual_copy(struct dual *to, const struct dual *from, const struct norm *norm
 
 bool work_over(const struct work *work)
 {
-    return work->stopped || work->steps > work->most_steps || work->nodes > work->most_nodes;
+    return work->stopped || work->steps > work->most_steps || work->nodes > work->most_nodes ||
+           master_lost(work->library);
 }
 
 enum { STEPS_A_LOOK = 2000 };

@@ -183,6 +183,37 @@ static void test_under_limits(void **state)
     assert_true(proved > GAP_CASES * 2);
 }
 
+/* 400 lengths, three pieces each: what the linear programmes hold meets its limit before the work space does, or the
+ * other way round.  Whatever memory there is, plans and bounds hold. */
+static void test_little_memory(void **state)
+{
+    (void)state;
+    enum { TYPES = 400, SHORTEST = 101, ROOM = 1200 };
+    struct form_type type[TYPES];
+    struct form_stock stock = {ROOM, 1, FORM_ENDLESS};
+    struct form form = {type, TYPES, &stock, 1};
+    int64_t length = 0;
+    int plans = 0, proved = 0;
+    for (int i = 0; i < TYPES; i++) {
+        type[i] = (struct form_type){SHORTEST + i, 3};
+        length += 3 * type[i].length;
+    }
+    for (size_t memory = 20000; memory < 40000000; memory *= 2) {
+        struct arena *arena = arena_new(0, NULL, NULL);
+        struct form_limits limits = {.memory = memory, .steps = 400000};
+        struct form_result result;
+        if (form_solve(arena, &form, &limits, &result)) {
+            assert_null(form_check(&form, &result));
+            assert_true(result.verdict != FORM_INFEASIBLE);
+            assert_true(result.verdict == FORM_NOTHING || result.cost * ROOM >= length);
+            plans += result.verdict != FORM_NOTHING;
+            proved += result.verdict == FORM_PROVED;
+        }
+        arena_free(arena);
+    }
+    assert_true(plans > 0 && proved < plans);
+}
+
 /* The proved least cost; NO_PLAN when it is proved that there is none. */
 static int64_t least_cost(const struct form *form)
 {
@@ -354,6 +385,7 @@ int main(void)
         cmocka_unit_test(test_against_exhaustive_search),
         cmocka_unit_test(test_properties),
         cmocka_unit_test(test_under_limits),
+        cmocka_unit_test(test_little_memory),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
