@@ -135,9 +135,28 @@ static bool comes_here(const struct field_beam *of, const struct ref_value *ref)
         return is_this(of, &of->job->walls[ref->index].under) || is_this(of, &of->job->walls[ref->index].on);
     case KIND_POST:
         return is_this(of, &of->job->posts[ref->index].stands_on);
+    case KIND_ROOF:
+        return is_this(of, &of->job->roof.braces_on);
     default:
         return false;
     }
+}
+
+static bool is_by(const struct field_beam *of, const struct ref_value *held_by, const struct shore *shore)
+{
+    return held_by->at && &of->job->shores[held_by->index] == shore;
+}
+
+/* Loads and obstructions may name their shore themselves. */
+static bool is_named_here(const struct field_beam *of, const struct shore *shore)
+{
+    for (size_t i = 0; i < of->job->load_count; i++)
+        if (is_this(of, &of->job->loads[i].on) && is_by(of, &of->job->loads[i].held_by, shore))
+            return true;
+    for (size_t i = 0; i < of->job->obstruction_count; i++)
+        if (is_this(of, &of->job->obstructions[i].on) && is_by(of, &of->job->obstructions[i].held_by, shore))
+            return true;
+    return false;
 }
 
 static bool holds_a_frame(const struct shore *shore)
@@ -154,7 +173,7 @@ bool field_has_shore(const struct field_beam *of, const struct shore_design *sho
     for (size_t i = 0; i < holds->count; i++)
         if (comes_here(of, &holds->item[i]))
             return true;
-    return !holds_a_frame(shore->shore);
+    return is_named_here(of, shore->shore) || !holds_a_frame(shore->shore);
 }
 
 int field_shore_side(const struct field_beam *of, const struct shore *shore)

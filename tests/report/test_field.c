@@ -235,6 +235,23 @@ static void new_joists_are_told_from_old(void **state)
     assert_true(listed);
 }
 
+/* The shore of the den holds what that beam carries, and a rafter tail that stands in the way of the other. */
+static void shores_stand_on_the_sheets_of_what_they_hold(void **state)
+{
+    static const char tail[] = "[obstruction tail]\nwhat = rafter tail\non = beam long\nat = 8 ft\nthen = lands on the "
+                               "beam\ncarries = 0.1 sq ft\narea = area bedroom\nseat = 3-1/2 in\nheld by = shore den\n";
+    const char *plain = read_sample(*state, "two-beams.ini");
+    const char *with = arena_printf(
+        *state, "%s\n%s", replaced(*state, plain, "hang joist", "hang joist, cut member free, land member on the beam"),
+        tail);
+    for (int held = 0; held < 2; held++) {
+        struct report report = report_of(run_text(*state, "two-beams.ini", held ? with : plain));
+        struct field field = field_of(*state, &report);
+        assert_true(says(part_of_beam(&field, "beam short", "shores"), FIELD_SAY, "shore den holds"));
+        assert_int_equal(says(part_of_beam(&field, "beam long", "shores"), FIELD_SAY, "shore den holds"), held);
+    }
+}
+
 /* A row of a table whose columns are what, where and count holds the line. */
 static bool table_shows(const struct field_table *table, size_t count_column, const struct takeoff_line *line)
 {
@@ -444,6 +461,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(hang_order_stays_level, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(shows_what_is_in_the_way, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(new_joists_are_told_from_old, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(shores_stand_on_the_sheets_of_what_they_hold, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(nothing_counted_is_left_out, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sheet_has_no_money_and_no_formula, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(every_beam_begins_a_page, support_setup, support_teardown),
