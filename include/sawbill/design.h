@@ -165,6 +165,7 @@ struct post_design {
     const struct fastener
         *nail; /* that holds the plies together, NDS 2018 15.3.3; NULL: none reaches, rated as single plies */
     int nails;
+    int things; /* ends and supports of beams, and posts, that come down on it */
     bool passes;
     const struct member *cap_plate; /* flat on its top; NULL: none */
 };
@@ -197,7 +198,8 @@ struct stage {
 };
 struct footing_design {
     const struct footing *footing;
-    struct loads lb;                      /* of all posts on it, without its own weight */
+    struct loads lb; /* of all posts on it, without its own weight */
+    int posts;
     double pressure_psf;                  /* greatest, its own weight with it; 0: not known */
     double least_side_in, least_thick_in; /* the least pad that keeps every rule; 0: none does */
     bool passes;

@@ -405,6 +405,7 @@ struct footing {
     struct choice_value status;
     struct quantity_value soil;
     struct length_value thickness, size;
+    struct text_value engineer; /* who answers for more than is followed to the ground here */
 };
 struct wall {
     struct head head;

@@ -48,7 +48,8 @@ static const struct key_row post_rows[] = {
     {.key = "engineer",
      .type = TYPE_TEXT,
      .help =
-         "the engineer who answers for what is asked about this post: a beam off its center, wood without values for "
+         "the engineer who answers for what is asked about this post: a beam off its center, more than is followed to "
+         "the ground here, wood without values for "
          "how it serves; and his sheet",
      .example = "R. Ames, PE, sheet S2",
      .offset = offsetof(struct post, engineer)},
@@ -147,6 +148,11 @@ static const struct key_row footing_rows[] = {
      .help = "side of the square",
      .example = "30 in",
      .offset = offsetof(struct footing, size)},
+    {.key = "engineer",
+     .type = TYPE_TEXT,
+     .help = "the engineer who answers for what several posts bring to it together, and his sheet",
+     .example = "R. Ames, PE, sheet S2",
+     .offset = offsetof(struct footing, engineer)},
 };
 const struct key_rows keys_of_footing = {footing_rows, COUNT_OF(footing_rows)};
 

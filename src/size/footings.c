@@ -26,6 +26,7 @@ static void gather(struct sizing *s, struct footing_design *fd, size_t index, st
             continue;
         double a = length_inches(pd->plies * pd->member->ply_width), b = length_inches(pd->member->depth);
         fd->lb = loads_plus(fd->lb, pd->lb);
+        fd->posts += carries_something(s->job, KIND_POST, i);
         at->post_short_in = fmin(at->post_short_in, fmin(a, b));
         at->post_long_in = fmax(at->post_long_in, fmax(a, b));
     }
@@ -170,6 +171,7 @@ static void footing_size(struct sizing *s, struct footing_design *fd, size_t ind
         unchecked_add(s, arena_printf(s->arena, "not checked: %s: no post of the job stands on it", name));
         return;
     }
+    refuse_footing(s, fd);
     solve_least(fd, &at);
     say_soil(s, footing, name);
     if (footing->size.at)

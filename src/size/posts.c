@@ -39,6 +39,7 @@ void posts_resolve(struct sizing *s)
 static void bring(struct post_design *pd, const struct loads *lb, const char *what, struct buffer *text)
 {
     pd->lb = loads_plus(pd->lb, *lb);
+    pd->things++;
     buffer_printf(text, "%s%s", text->length ? "; " : "", what);
 }
 
@@ -232,6 +233,7 @@ void posts_size(struct sizing *s)
         gather(s, i, done);
     for (size_t i = 0; i < s->job->post_count; i++) {
         struct post_design *pd = &s->design->posts[i];
+        refuse_post(s, pd);
         if (pd->post->stands_on.at && pd->post->stands_on.kind == KIND_BEAM)
             fault_on_beam(s, pd->post);
         if (pd->member) {

@@ -23,8 +23,9 @@ static void refuse_span(struct sizing *s, const struct beam_design *bd, const ch
                  name, length_tape(s->arena, clear), length_tape(s->arena, most));
 }
 
-static void refuse_reaction(struct sizing *s, const struct loads *lb, const struct loads *present, const char *support,
-                            const struct place *at)
+/* Asks at `at` where `lb` comes to more than the limit; the combinations are those of `present`. */
+static void refuse_reaction(struct sizing *s, const struct loads *lb, const struct loads *present, const char *brings,
+                            const struct place *at, const char *answer)
 {
     double most = quantity_value(s->job->facts.beyond_reaction.quantity), greatest = 0;
     const char *combination = "";
@@ -36,11 +37,31 @@ static void refuse_reaction(struct sizing *s, const struct loads *lb, const stru
         combination = s->combo[i].name;
     }
     if (greatest > most * (1 + 1e-9))
-        diag_add(s->diags, DIAG_S007, at,
-                 "%s brings %s lb (%s), more than the %s lb that are followed to the ground here without an "
-                 "engineer; write 'specified by', 'sheet' and 'specified span'",
-                 support, whole_lb(s, greatest), combination, whole_lb(s, most));
+        diag_add(
+            s->diags, DIAG_S007, at,
+            "%s %s lb (%s), more than the %s lb that are followed to the ground here without an engineer; write %s",
+            brings, whole_lb(s, greatest), combination, whole_lb(s, most), answer);
 }
+
+void refuse_post(struct sizing *s, const struct post_design *pd)
+{
+    if (pd->things > 1 && !pd->post->engineer.at)
+        refuse_reaction(
+            s, &pd->lb, &pd->lb,
+            arena_printf(s->arena, "%s gathers, of %s,", head_name(s->arena, KIND_POST, &pd->post->head), pd->carries),
+            &pd->post->head.at, "in it 'engineer = NAME, SHEET'");
+}
+
+void refuse_footing(struct sizing *s, const struct footing_design *fd)
+{
+    if (fd->posts > 1 && !fd->footing->engineer.at)
+        refuse_reaction(s, &fd->lb, &fd->lb,
+                        arena_printf(s->arena, "%s gathers, of %d posts,",
+                                     head_name(s->arena, KIND_FOOTING, &fd->footing->head), fd->posts),
+                        &fd->footing->head.at, "in it 'engineer = NAME, SHEET'");
+}
+
+static const char specify[] = "'specified by', 'sheet' and 'specified span'";
 
 /* The limits are common practice, no source. */
 void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct loads *present)
@@ -50,11 +71,12 @@ void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct 
         return;
     refuse_span(s, bd, name);
     for (int end = 0; end < 2; end++)
-        refuse_reaction(s, &bd->end_lb[end], present, arena_printf(s->arena, "end %d of %s", end + 1, name),
-                        place_of(bd->beam->end_[end].at, &bd->beam->head));
+        refuse_reaction(s, &bd->end_lb[end], present, arena_printf(s->arena, "end %d of %s brings", end + 1, name),
+                        place_of(bd->beam->end_[end].at, &bd->beam->head), specify);
     for (size_t i = 0; i < bd->inner_count; i++)
-        refuse_reaction(s, &bd->inner[i].lb, present, arena_printf(s->arena, "inner support %zu of %s", i + 1, name),
-                        place_of(bd->inner[i].inner->on.at, &bd->beam->head));
+        refuse_reaction(s, &bd->inner[i].lb, present,
+                        arena_printf(s->arena, "inner support %zu of %s brings", i + 1, name),
+                        place_of(bd->inner[i].inner->on.at, &bd->beam->head), specify);
 }
 
 void refusals_say(struct sizing *s)
@@ -63,7 +85,7 @@ void refusals_say(struct sizing *s)
     basis_add(
         s, arena_printf(s->arena,
                         "left to an engineer, common practice: clear spans over %s, ends of beams that bring more "
-                        "than %s lb%s",
+                        "than %s lb, posts and footings that gather more%s",
                         length_tape(s->arena, facts->beyond_span.length),
                         whole_lb(s, quantity_value(facts->beyond_reaction.quantity)),
                         facts->unusual.set == 1U << UNUSUAL_NONE ? "; the job says that it has nothing else of the kind"

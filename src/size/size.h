@@ -216,6 +216,8 @@ void upset_check(struct sizing *s, size_t beam);
 void upset_say(struct sizing *s, const struct beam_design *bd);
 /* refusals.c: a span or reaction that is left to an engineer, and what the job says of the house */
 void refuse_beyond(struct sizing *s, const struct beam_design *bd, const struct loads *present);
+void refuse_post(struct sizing *s, const struct post_design *pd); /* what several things bring together */
+void refuse_footing(struct sizing *s, const struct footing_design *fd);
 void refusals_say(struct sizing *s);
 /* specified.c: an engineer's beam held against what he drew it for (Q008), and his record in words */
 void specified_compare(struct sizing *s, size_t beam, const struct loads *present);
