@@ -372,6 +372,7 @@ struct load {
     struct quantity_value dead_to, live_to, snow_to; /* plf at `to`, of a load that grows or falls evenly from `from` */
     struct choice_value snow_level;                  /* enum snow_level, of its own snow */
     struct choice_value comes_later;                 /* enum yes: it is put there once the beam carries */
+    struct quantity_value net_uplift;                /* lb or plf, 0.6D + 0.6W, upward */
 };
 /* A member that stands where the beam goes, and is cut. */
 struct obstruction {
@@ -380,8 +381,9 @@ struct obstruction {
     struct ref_value on, area, held_by;  /* on: the beam; held_by: the shore that holds it while it is cut */
     struct length_value at, width, seat; /* its place from end 1; its thickness; its seat across the beam */
     struct quantity_value dead, live, snow, carries;
-    struct text_value engineer;     /* who answers for what it is headered off to */
-    struct choice_value snow_level; /* enum snow_level, of its own snow */
+    struct text_value engineer;       /* who answers for what it is headered off to */
+    struct choice_value snow_level;   /* enum snow_level, of its own snow */
+    struct quantity_value net_uplift; /* lb, 0.6D + 0.6W, upward */
 };
 struct post {
     struct head head;

@@ -438,7 +438,10 @@ static void load_stretch(const struct ruling *ruling)
 static void load_one_source(const struct ruling *ruling)
 {
     const struct load *load = ruling->element;
-    const struct entry *own = load->dead.at ? load->dead.at : load->live.at ? load->live.at : load->snow.at;
+    const struct entry *own = load->dead.at   ? load->dead.at
+                              : load->live.at ? load->live.at
+                              : load->snow.at ? load->snow.at
+                                              : load->net_uplift.at;
     if (own && (load->area.at || load->carries.at))
         rule_broken(ruling, own, "%s has loads of its own and an 'area'; keep one of them", ruling->name);
 }
@@ -473,6 +476,7 @@ static void load_dimensions(const struct ruling *ruling)
     judge_dimension(ruling, "dead", &load->dead);
     judge_dimension(ruling, "live", &load->live);
     judge_dimension(ruling, "snow", &load->snow);
+    judge_dimension(ruling, "net uplift", &load->net_uplift);
 }
 
 static const struct rule rules[] = {

@@ -38,7 +38,7 @@ static void taken_out_carries_nothing(const struct ruling *ruling)
                         ruling->name);
             return;
         }
-    if (own_pounds(it) && it->carries.at)
+    if ((own_pounds(it) || it->net_uplift.at) && it->carries.at)
         rule_broken(ruling, it->carries.at, "%s has 'carries' and loads of its own; keep one of them", ruling->name);
 }
 

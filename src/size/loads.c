@@ -43,7 +43,7 @@ static struct placed *stack_add(struct sizing *s, struct stack *stack, const cha
 static void add_line(struct sizing *s, struct stack *stack, const char *from, double from_in, double to_in,
                      struct loads plf)
 {
-    if (to_in > from_in && loads_sum(plf) != 0)
+    if (to_in > from_in && (loads_sum(plf) != 0 || plf.of[LOAD_UPLIFT] != 0))
         stack_add(s, stack, from)->load =
             (struct beam_load){.from_in = from_in, .to_in = to_in, .amount = loads_times(plf, 1.0 / 12)};
 }
@@ -102,6 +102,7 @@ static struct loads load_amount(const struct sizing *s, const struct load *load)
     amount.of[LOAD_DEAD] = quantity_value(load->dead.quantity);
     amount.of[roof ? LOAD_ROOF_LIVE : LOAD_LIVE] = quantity_value(load->live.quantity);
     amount.of[LOAD_SNOW] = quantity_value(load->snow.quantity) * own_snow_factor(s, &load->snow_level);
+    amount.of[LOAD_UPLIFT] = quantity_value(load->net_uplift.quantity);
     return amount;
 }
 
@@ -110,6 +111,7 @@ static struct loads load_at_to(const struct sizing *s, const struct load *load)
 {
     const struct load other = {.area = load->area,
                                .snow_level = load->snow_level,
+                               .net_uplift = load->net_uplift,
                                .dead = {.quantity = load->dead_to.at ? load->dead_to.quantity : load->dead.quantity},
                                .live = {.quantity = load->live_to.at ? load->live_to.quantity : load->live.quantity},
                                .snow = {.quantity = load->snow_to.at ? load->snow_to.quantity : load->snow.quantity}};
@@ -161,7 +163,8 @@ struct loads obstruction_lb(const struct sizing *s, const struct obstruction *it
                               .live = it->live,
                               .snow = it->snow,
                               .carries = it->carries,
-                              .snow_level = it->snow_level};
+                              .snow_level = it->snow_level,
+                              .net_uplift = it->net_uplift};
     return load_amount(s, &load);
 }
 

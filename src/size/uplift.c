@@ -195,14 +195,29 @@ static void say_beam(struct sizing *s, const struct beam_design *bd)
     }
 }
 
-/* Roof loads in pounds, of no area: their uplift is nowhere asked. */
+/* Roof in pounds, of no area: what wind does to it, its own key says. */
+static void say_own(struct sizing *s, const char *name, const struct quantity_value *snow,
+                    const struct quantity_value *uplift)
+{
+    if (uplift->at)
+        basis_add(s, arena_printf(s->arena, "net uplift of %s: %s, 0.6D + 0.6W as the job gives it", name,
+                                  uplift->at->value));
+    else if (snow->at && snow->quantity.millionths > 0)
+        unchecked_add(s, arena_printf(s->arena,
+                                      "not checked: net uplift of %s, which gives its loads itself and no 'net uplift'",
+                                      name));
+}
+
 static void say_own_loads(struct sizing *s)
 {
     for (size_t i = 0; i < s->job->load_count; i++) {
         const struct load *load = &s->job->loads[i];
-        if (load->snow.at && load->snow.quantity.millionths > 0)
-            unchecked_add(s, arena_printf(s->arena, "not checked: net uplift of %s, which gives its loads itself",
-                                          head_name(s->arena, KIND_LOAD, &load->head)));
+        say_own(s, head_name(s->arena, KIND_LOAD, &load->head),
+                load->snow.quantity.millionths > 0 ? &load->snow : &load->snow_to, &load->net_uplift);
+    }
+    for (size_t i = 0; i < s->job->obstruction_count; i++) {
+        const struct obstruction *it = &s->job->obstructions[i];
+        say_own(s, head_name(s->arena, KIND_OBSTRUCTION, &it->head), &it->snow, &it->net_uplift);
     }
 }
 

@@ -43,6 +43,10 @@ static void uplift(void **state)
         {POST, "at = 4 ft\narea = area roof\ncarries = 90 sq ft\n", "job.ini:10:1: ask[Q013]: " ASKED},
         {"braces = none\n", "braces = 4 ft carrying 96 sq ft\nbraces on = beam B1\nbraces own prop = yes\n",
          "job.ini:10:1: ask[Q013]: " ASKED},
+        {POST, POST "net uplift = 300 lb\n", ""},
+        {POST, POST "net uplift = 300 plf\n",
+         "job.ini:67:14: stop[K008]: '300 plf' for 'net uplift' is a load along a line (plf, kN/m); a load with 'at' "
+         "takes lb\n"},
         {"live is = sleeping\n", "live is = sleeping\nnet uplift = 8 psf\n",
          "job.ini:10:14: stop[K013]: [area loft] has an uplift, but is no roof\n"},
         {"live is = roof\n", "live is = roof\nnet uplift = 8 psf\nuplift engineer = R. Ames, S2\n",

@@ -99,6 +99,42 @@ static void in_a_pocket(void **state)
     assert_true(unchecked_has(&made, "what holds beam B1, end 2 down against 515 lb: by the engineer, R. Ames, S2"));
 }
 
+/* Roof in pounds: a post in the middle that wind lifts by 1,000 lb, 500 an end, and 1,000 x 99.5/4 = 24,875 in-lb on
+ * 64.17 in3 = 387.6 psi upward; a rafter tail beside it, 300 lb more: 150 an end.  The same as 120 plf from end to end:
+ * 515 an end.  What no key says is listed. */
+static void pounds_of_a_load(void **state)
+{
+    static const char load[] = "[load X]\non = beam B1\n%s\nsnow level = allowable\nheld by = shore S1\n";
+    static const char tail[] =
+        "[obstruction tail]\nwhat = rafter tail\non = beam B1\nat = 51.5 in\nthen = lands on the "
+        "beam\ndead = 60 lb\nsnow = 90 lb\nsnow level = allowable\nseat = 3-1/2 in\nown prop = "
+        "yes\n";
+    struct made made;
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "above", "load X");
+    made_add(&made, arena_printf(*state, load, "at = 51.5 in\ndead = 400 lb\nsnow = 600 lb\nnet uplift = 1000 lb"));
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1, end 1", "held down")->demand, 500, 1e-6);
+    assert_near(made_check(&made, "beam B1", "bending upward")->demand, 387.6, 0.1);
+    assert_true(basis_has(&made, "net uplift of load X: 1000 lb, 0.6D + 0.6W as the job gives it"));
+    assert_false(unchecked_has(&made, "net uplift of load X"));
+    made_add(&made, tail);
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1, end 2", "held down")->demand, 500, 1e-6);
+    assert_true(unchecked_has(&made, "net uplift of obstruction tail, which gives its loads itself"));
+    made_set(&made, "obstruction", "tail", "net uplift", "300 lb");
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1, end 2", "held down")->demand, 650, 1e-6);
+    assert_true(basis_has(&made, "net uplift of obstruction tail: 300 lb"));
+
+    made_start(&made, *state);
+    made_set(&made, "beam", "B1", "above", "load X");
+    made_add(&made,
+             arena_printf(*state, load, "from = 0 in\nto = 103 in\ndead = 0 plf\nsnow = 0 plf\nnet uplift = 120 plf"));
+    made_size(&made);
+    assert_near(made_check(&made, "beam B1, end 1", "held down")->demand, 515, 1e-6);
+}
+
 static void asked_and_answered(void **state)
 {
     struct made made;
@@ -146,6 +182,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(beam_bent_upward, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(too_much, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(in_a_pocket, support_setup, support_teardown),
+        cmocka_unit_test_setup_teardown(pounds_of_a_load, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(asked_and_answered, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(no_wind_is_computed, support_setup, support_teardown),
     };
