@@ -248,7 +248,8 @@ static const struct key_row wall_rows[] = {
     {.key = "bracing",
      .type = TYPE_CHOICE,
      .of = &words_yes_no_unknown,
-     .help = "does it brace the house against wind and earthquake",
+     .help = "does it brace the house against wind and earthquake: structural panels on it, a let-in diagonal or "
+             "hold-downs say yes",
      .example = "no",
      .offset = offsetof(struct wall, bracing)},
     {.key = "bracing engineer",
