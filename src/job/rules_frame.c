@@ -335,11 +335,12 @@ static void beam_drawn_by(const struct ruling *ruling)
 {
     const struct beam *beam = ruling->element;
     const struct beam_drawn *drawn = &beam->drawn;
-    const struct entry *const keys[] = {drawn->dead.at,  drawn->live.at,        drawn->roof_live.at,
-                                        drawn->snow.at,  drawn->reaction[0].at, drawn->reaction[1].at,
-                                        drawn->size.at,  drawn->species.at,     drawn->grade.at,
-                                        drawn->plies.at, beam->drawn.wall.at,   drawn->date.at};
-    for (size_t i = 0; i < sizeof keys / sizeof *keys && !beam->specified_by.at; i++)
+    enum { KEYS = 12 };
+    const struct entry *const keys[KEYS] = {drawn->dead.at,  drawn->live.at,        drawn->roof_live.at,
+                                            drawn->snow.at,  drawn->reaction[0].at, drawn->reaction[1].at,
+                                            drawn->size.at,  drawn->species.at,     drawn->grade.at,
+                                            drawn->plies.at, drawn->wall.at,        drawn->date.at};
+    for (size_t i = 0; i < KEYS && !beam->specified_by.at; i++)
         if (keys[i])
             rule_broken(ruling, keys[i], "'%s' needs 'specified by': whose it is", keys[i]->key_as);
 }
