@@ -4,6 +4,7 @@
 #include "close.h"
 
 #include "branch.h"
+#include "fill.h"
 #include "tree.h"
 
 enum {
@@ -78,7 +79,7 @@ void close_gap(struct work *work, struct colgen *cg, struct dive *dive, struct g
 {
     struct closer closer = {work, cg, dive, greedy, 1, FIRST_LIST, FIRST_NODES, 0, FIRST_DIVES, FIRST_PARTS};
     run_dives(&closer);
-    if (is_settled(work))
+    if (is_settled(work) || fill_run(work))
         return;
     if (closer.most > work->most_patterns)
         closer.most = work->most_patterns;
