@@ -43,9 +43,42 @@ static char *replaced(struct arena *arena, const char *text, const char *old, co
     return arena_printf(arena, "%.*s%s%s", (int)(at - text), text, new, at + strlen(old));
 }
 
+/* The samples are run once for all tests; what a test makes of one lives in its own arena. */
+static struct arena *shelf;
+
+static int open_shelf(void **state)
+{
+    (void)state;
+    shelf = arena_new(0, support_out_of_memory, NULL);
+    return shelf ? 0 : -1;
+}
+
+static int close_shelf(void **state)
+{
+    (void)state;
+    arena_free(shelf);
+    return 0;
+}
+
+static const struct result *sample(const char *name)
+{
+    static struct kept {
+        const char *name;
+        const struct result *result;
+    } kept[2 * SAMPLES];
+    size_t i = 0;
+    while (i < 2 * SAMPLES - 1 && kept[i].name && strcmp(kept[i].name, name) != 0)
+        i++;
+    if (!kept[i].name || strcmp(kept[i].name, name) != 0) {
+        const char *mine = arena_strdup(shelf, name); /* places in the job file point to it */
+        kept[i] = (struct kept){mine, run_sample(shelf, mine)};
+    }
+    return kept[i].result;
+}
+
 static struct field field_of_sample(struct arena *arena, const char *name)
 {
-    struct report report = report_of(run_sample(arena, name));
+    struct report report = report_of(sample(name));
     return field_of(arena, &report);
 }
 
@@ -113,7 +146,7 @@ static void cut_lines_as_worked_by_hand(void **state)
  * 0.0972. */
 static void sag_as_worked_by_hand(void **state)
 {
-    struct result *result = run_sample(*state, "parlor.ini");
+    const struct result *result = sample("parlor.ini");
     const struct beam_design *beam = &result->outcome->run->design->beams[0];
     assert_near(beam->dead_sag_in, 0.06483, 0.00005);
     assert_near(beam->dead_sag_at_in, 63.75, 0.1);
@@ -140,7 +173,7 @@ static int last_of(const char *text, int was)
 /* The same in the JSON of a bid, and of the sheets. */
 static void json_has_marks_and_cut_lines(void **state)
 {
-    struct report report = report_of(run_sample(*state, "parlor.ini"));
+    struct report report = report_of(sample("parlor.ini"));
     const char *bid = report_json(*state, &report), *field = report_field_json(*state, &report);
     const char *lines = strstr(bid, "\"cut_lines\"");
     assert_non_null(lines);
@@ -276,7 +309,7 @@ static void nothing_counted_is_left_out(void **state)
 {
     static const char *const apart[] = {"assembly/", "buy/", "forgotten/", "plies/"};
     for (size_t i = 0; i < SAMPLES; i++) {
-        const struct result *result = run_sample(*state, arena_printf(*state, "%s.ini", samples[i]));
+        const struct result *result = sample(arena_printf(*state, "%s.ini", samples[i]));
         struct report report = report_of(result);
         struct field field = field_of(*state, &report);
         const struct takeoff *takeoff = result->outcome->run->takeoff;
@@ -308,7 +341,7 @@ static struct page *field_page(struct arena *arena, const struct report *report)
 static void sheet_has_no_money_and_no_formula(void **state)
 {
     for (size_t i = 0; i < SAMPLES; i++) {
-        struct report report = report_of(run_sample(*state, arena_printf(*state, "%s.ini", samples[i])));
+        struct report report = report_of(sample(arena_printf(*state, "%s.ini", samples[i])));
         const struct page *page = field_page(*state, &report);
         assert_int_equal(page->count, 0);
         assert_true(page->span_count > 300);
@@ -323,7 +356,7 @@ static void sheet_has_no_money_and_no_formula(void **state)
 /* Each beam and the whole job begin a page of their own; no two breaks are nearer than a part's heading. */
 static void every_beam_begins_a_page(void **state)
 {
-    struct report report = report_of(run_sample(*state, "two-beams.ini"));
+    struct report report = report_of(sample("two-beams.ini"));
     const struct page *page = field_page(*state, &report);
     size_t titles = 0;
     for (size_t i = 0; i < page->span_count; i++) {
@@ -366,8 +399,8 @@ static void user_text_stays_text(void **state)
 static void same_bytes_twice(void **state)
 {
     for (size_t i = 0; i < SAMPLES; i++) {
-        struct report ini = report_of(run_sample(*state, arena_printf(*state, "%s.ini", samples[i])));
-        struct report json = report_of(run_sample(*state, arena_printf(*state, "%s.json", samples[i])));
+        struct report ini = report_of(sample(arena_printf(*state, "%s.ini", samples[i])));
+        struct report json = report_of(sample(arena_printf(*state, "%s.json", samples[i])));
         assert_string_equal(report_field(*state, &ini, false, 100), report_field(*state, &json, false, 100));
         assert_string_equal(report_field_json(*state, &ini), report_field_json(*state, &ini));
     }
@@ -379,7 +412,7 @@ static void readings_are_not_split(void **state)
     assert_string_equal(field_shown(*state, "at 7' 2\", 3' long"), "at 7'\xC2\xA0"
                                                                    "2\", 3' long");
     assert_string_equal(field_unbroken(*state, "A1 to"), "A1\xC2\xA0to");
-    struct report report = report_of(run_sample(*state, "parlor.ini"));
+    struct report report = report_of(sample("parlor.ini"));
     for (int width = 60; width <= 140; width += 20) {
         const char *text = report_field(*state, &report, false, width);
         for (const char *end = strchr(text, '\n'); end; end = strchr(end + 1, '\n')) {
@@ -392,7 +425,7 @@ static void readings_are_not_split(void **state)
 static void sheets_fit_a_terminal(void **state)
 {
     for (size_t i = 0; i < SAMPLES; i++) {
-        struct report report = report_of(run_sample(*state, arena_printf(*state, "%s.ini", samples[i])));
+        struct report report = report_of(sample(arena_printf(*state, "%s.ini", samples[i])));
         const char *text = report_field(*state, &report, false, 80);
         for (const char *line = text; *line;) {
             size_t length = strcspn(line, "\n");
@@ -473,5 +506,5 @@ int main(void)
         cmocka_unit_test_setup_teardown(stop_box_says_what_is_open, support_setup, support_teardown),
         cmocka_unit_test_setup_teardown(sheets_say_what_the_job_says, support_setup, support_teardown),
     };
-    return cmocka_run_group_tests(tests, NULL, NULL);
+    return cmocka_run_group_tests(tests, open_shelf, close_shelf);
 }
