@@ -37,7 +37,8 @@ struct member {
     const struct design_row *values;
     struct place at;
 };
-/* prices.csv: one row a thing a supplier sells */
+/* prices.csv: one row a thing a supplier sells.  A row by the thousand board feet (unit MBF) is read into the price of
+ * its piece (unit each), or of a foot (unit ft), with the price as written in the note. */
 struct price {
     const char *item, *unit, *supplier, *note, *cost_code;
     length_t length;                 /* stock length; 0 when not sold by piece length */
@@ -185,6 +186,14 @@ const struct design_row *catalog_design(const struct catalog *catalog, const cha
 const struct design_row *catalog_design_named(const struct catalog *catalog, const char *name, double nominal_width_in);
 /* "2x10" -> 10; 0 when the text is not a nominal size.  Allocates nothing. */
 double catalog_nominal_width(const char *size);
+/* Board feet of a piece, or of pieces end to end: nominal thickness x nominal width in inches x feet of length / 12,
+ * thinner than an inch as an inch; exact, then half away from zero to 4 decimals.  0: the size is not nominal.  Of a
+ * member: 0 too when it is engineered. */
+decimal_t board_feet_of_size(const char *size, length_t length);
+decimal_t board_feet(const struct member *member, length_t length);
+/* What they cost at a price of a thousand, to 1/10,000 dollar, half away from zero. */
+money_t board_feet_price(const char *size, length_t length, money_t thousand);
+char *board_feet_text(struct arena *arena, decimal_t feet); /* "13.33 board feet" */
 /* Is the row of a supplier that sells in this view?  Suppliers past the bits of `closed` always do. */
 bool catalog_on_sale(const struct catalog *catalog, const struct price *price);
 /* The cheapest price row of an item without a length, or NULL: price per unit, ties by file order.  All rows of an item

@@ -37,6 +37,7 @@ struct order_line {
     const char *cost_code;
     const struct fastener *fastener; /* NULL: neither nails nor screws; pieces and pounds are 0 then */
     decimal_t pieces, pounds;        /* net, as counted; pounds 0: their count per lb is not known */
+    decimal_t board_feet;            /* of the sticks as sold; 0: no sawn wood, or cut charges */
 };
 /* tax = ROUND(taxable x tax_rate, 2): the supplier's rate, else the bid's; 0 when the tax lies on the price.
  * Goods of the classes labor, subs and fees are not taxable.  delivery is charged once when there are goods. */

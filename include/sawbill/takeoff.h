@@ -124,6 +124,9 @@ struct takeoff {
  */
 const char *takeoff_loss(struct arena *arena, const struct job *job, const struct takeoff_line *line);
 
+/* Of the pieces as finished, all of the line; 0: no sawn wood. */
+decimal_t takeoff_board_feet(const struct takeoff_line *line);
+
 struct takeoff *takeoff_job(struct arena *arena, const struct job *job, const struct catalog *catalog,
                             const struct design *design, struct diags *diags);
 

@@ -78,6 +78,31 @@ static void link_member(const struct linker *l, size_t row)
              width[0] ? "" : near_design(l, member->design));
 }
 
+/* The price of a thousand board feet becomes that of the piece, or of a foot: nothing behind this sees any other. */
+static void price_by_the_thousand(const struct linker *l, size_t row, struct price *price)
+{
+    const struct member *member = catalog_member(l->catalog, price->item);
+    length_t length = price->increment ? LENGTH_FOOT : price->length;
+    decimal_t feet = board_feet(member, length);
+    if (!length)
+        refuse(l, TABLE_PRICES, row, "unit", "a price by the thousand board feet needs a 'length' or an 'increment'");
+    else if (price->pack != DECIMAL_ONE)
+        refuse(l, TABLE_PRICES, row, "pack", "'pack' is 1 for what is sold by the thousand board feet");
+    else if (feet == 0 && l->loaded[TABLE_MEMBERS].complete)
+        diag_add(l->diags, DIAG_C002, where(l, TABLE_PRICES, row, "unit"),
+                 "'%s' is no sawn member of members.csv with a nominal size like '2x10', so it has no board feet; "
+                 "price it by the piece or by the foot",
+                 price->item);
+    if (feet == 0)
+        return;
+    const char *note = price->note ? price->note : "";
+    price->note =
+        arena_printf(l->arena, "MBF %s: %s%s%s%s", money_text(l->arena, price->price), board_feet_text(l->arena, feet),
+                     price->increment ? " a foot" : "", *note ? "; " : "", note);
+    price->price = board_feet_price(member->size, length, price->price);
+    price->unit = price->increment ? "ft" : "each";
+}
+
 static void link_price(const struct linker *l, size_t row)
 {
     struct price *price = &l->catalog->prices[row];
@@ -101,6 +126,8 @@ static void link_price(const struct linker *l, size_t row)
         refuse(l, TABLE_PRICES, row, "pack", "'pack' is 1 for what is sold by the foot");
     if (price->cut_charge && !by_foot)
         refuse(l, TABLE_PRICES, row, "cut charge", "a cut charge is for what is sold by the foot; give 'increment'");
+    if (name_same(price->unit, "MBF"))
+        price_by_the_thousand(l, row, price);
 }
 
 struct sold {

@@ -61,7 +61,7 @@ static char *lengths_text(struct arena *arena, const struct cut_plan *plan, cons
     return arena_strdup(arena, buffer_text(&text));
 }
 
-static int64_t sticks_of(const struct cut_plan *plan, const struct cut_stock *source, decimal_t *feet)
+static int64_t sticks_of(const struct cut_plan *plan, const struct cut_stock *source, decimal_t *feet, length_t *sold)
 {
     int64_t sticks = 0;
     for (size_t i = 0; i < plan->stick_count; i++) {
@@ -69,6 +69,7 @@ static int64_t sticks_of(const struct cut_plan *plan, const struct cut_stock *so
             continue;
         sticks++;
         *feet += feet_of(plan->stick[i].stock->length);
+        *sold += cut_sold_length(plan->stick[i].stock);
     }
     return sticks;
 }
@@ -79,7 +80,7 @@ struct source {
     const struct cut_stock *stock;
     const char *what, *lengths;
     int64_t sticks;
-    decimal_t feet;
+    decimal_t feet, board_feet;
 };
 
 static struct order_line *add_source(struct arena *arena, struct order *order, const struct source *source,
@@ -93,6 +94,7 @@ static struct order_line *add_source(struct arena *arena, struct order *order, c
     line->counted = source->lengths;
     line->from = arena_printf(arena, "cuts/%s", member);
     line->net = source->sticks * DECIMAL_ONE;
+    line->board_feet = source->board_feet;
     line->cost_code = source->stock->price ? source->stock->price->cost_code : NULL;
     return line;
 }
@@ -107,6 +109,7 @@ static void add_by_the_foot(struct arena *arena, struct order *order, const stru
         return;
     line = add_source(arena, order, source, "cut charge", arena_printf(arena, "%s, cut to length", source->what));
     line->cut_charge = true;
+    line->board_feet = 0;
     line->unit = "cut";
 }
 
@@ -132,7 +135,9 @@ void order_sticks(struct arena *arena, const struct catalog *catalog, struct cut
                 continue;
             struct source source = {.plan = plan, .stock = plan->stick[i].stock, .what = what};
             source.lengths = lengths_text(arena, plan, source.stock);
-            source.sticks = sticks_of(plan, source.stock, &source.feet);
+            length_t sold = 0;
+            source.sticks = sticks_of(plan, source.stock, &source.feet, &sold);
+            source.board_feet = board_feet(catalog_member(catalog, plan->problem->member), sold);
             if (!source.stock->price && !source.stock->shop)
                 continue; /* a made-up stock of a caller: nothing to buy */
             if (source.stock->price && source.stock->price->increment > 0)

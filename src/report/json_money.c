@@ -16,6 +16,8 @@ static void add_takeoff_line(struct json *json, cJSON *list, const struct job *j
     json_text(json, row, "item", line->item);
     if (line->is == LINE_PIECES)
         json_length(json, row, "length", line->length);
+    if (takeoff_board_feet(line) > 0)
+        json_decimal(json, row, "board_feet", takeoff_board_feet(line));
     json_text(json, row, "loss", takeoff_loss(json->arena, job, line));
     if (line->loss)
         json_percent(json, row, "loss_percent", job->bid.fastener_loss.percent);
@@ -119,6 +121,8 @@ static void add_order_line(struct json *json, cJSON *list, const struct order_li
         if (line->pounds > 0)
             json_decimal(json, row, "lb", line->pounds);
     }
+    if (line->board_feet > 0)
+        json_decimal(json, row, "board_feet", line->board_feet);
     json_decimal(json, row, "packs", line->packs);
     json_text(json, row, "unit", line->price ? line->price->unit : NULL);
     json_bool(json, row, "cut_charge", line->cut_charge);

@@ -99,6 +99,35 @@ static void show_fasteners(struct screen *screen, const struct order *order)
     screen_table(screen, &table);
 }
 
+/* Sawn wood in the measure that a yard quotes by. */
+static void show_board_feet(struct screen *screen, const struct order *order)
+{
+    static const struct column columns[] = {
+        {"Item", false, true}, {"What", false, true}, {"How counted", false, true}, {"Board feet", true, false}};
+    struct arena *arena = screen->out.arena;
+    struct table table = table_new(arena, columns, sizeof columns / sizeof columns[0]);
+    decimal_t all = 0;
+    for (size_t i = 0; i < order->count; i++) {
+        const struct order_line *line = &order->line[i];
+        if (line->board_feet == 0)
+            continue;
+        struct table_row *row = table_row(&table);
+        row->cell[0] = line->item;
+        row->cell[1] = line->what;
+        row->cell[2] = line->counted;
+        row->cell[3] = decimal_text(arena, decimal_round(line->board_feet, 2));
+        all += line->board_feet;
+    }
+    if (table.count == 0)
+        return;
+    struct table_row *row = table_row(&table);
+    row->cell[1] = "sawn wood";
+    row->cell[3] = decimal_text(arena, decimal_round(all, 2));
+    row->rule = true;
+    screen_heading(screen, "Board feet");
+    screen_table(screen, &table);
+}
+
 static void show_debris(struct screen *screen, const struct job *job, const struct takeoff *takeoff)
 {
     struct arena *arena = screen->out.arena;
@@ -148,6 +177,7 @@ char *report_order(struct arena *arena, const struct report *report, bool color,
         for (size_t i = 0; i < run->order->supplier_count; i++)
             show_supplier(&screen, run->order, &run->order->supplier[i]);
         show_own_stock(&screen, run->order);
+        show_board_feet(&screen, run->order);
         show_fasteners(&screen, run->order);
         if (run->takeoff) {
             show_debris(&screen, report->job, run->takeoff);

@@ -33,6 +33,7 @@ static void show_line(struct screen *screen, const struct report *report, const 
     add_word(&text, "where: ", line->where);
     add_word(&text, "counted: ", line->counted);
     add_word(&text, "weighs ", line->pounds > 0 ? arena_printf(arena, "%s lb", decimal_text(arena, line->pounds)) : "");
+    add_word(&text, "", takeoff_board_feet(line) > 0 ? board_feet_text(arena, takeoff_board_feet(line)) : "");
     add_word(&text, "loss: ", takeoff_loss(arena, report->job, line));
     add_word(&text, "code: ", line->cost_code);
     screen_paragraph(screen, WEIGHT_PLAIN, UNDER, UNDER, buffer_text(&text));

@@ -67,6 +67,13 @@ static void add_fastener(struct page *page, int row, const struct order_line *li
         page_number(page, row, O_POUNDS, LOOK_NUMBER, decimal_value(line->pounds));
 }
 
+static const char *counted_text(struct arena *arena, const struct order_line *line)
+{
+    if (line->board_feet == 0)
+        return line->counted;
+    return arena_printf(arena, "%s: %s", line->counted, board_feet_text(arena, line->board_feet));
+}
+
 static void add_line(struct workbook *w, int row, size_t index)
 {
     const struct order_line *line = &w->order->line[index];
@@ -75,7 +82,7 @@ static void add_line(struct workbook *w, int row, size_t index)
     page_text(page, row, O_SUPPLIER, LOOK_TEXT, line->shop ? "own shop" : line->price->supplier);
     page_text(page, row, O_ITEM, LOOK_TEXT, line->item);
     page_text(page, row, O_WHAT, LOOK_WRAP, line->what);
-    page_text(page, row, O_COUNTED, LOOK_WRAP, line->counted);
+    page_text(page, row, O_COUNTED, LOOK_WRAP, counted_text(w->arena, line));
     page_text(page, row, O_UNIT, LOOK_TEXT, line->unit);
     add_fastener(page, row, line);
     add_packs(w, row, line);

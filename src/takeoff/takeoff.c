@@ -115,6 +115,13 @@ bool hangs_joists(const struct beam *beam)
     return is_new_beam(beam) && beam->set.choice != SET_DROPPED;
 }
 
+decimal_t takeoff_board_feet(const struct takeoff_line *line)
+{
+    if (line->is != LINE_PIECES)
+        return 0;
+    return board_feet(line->member, (length_t)((wide_t)line->count * line->length / DECIMAL_ONE));
+}
+
 const char *takeoff_loss(struct arena *arena, const struct job *job, const struct takeoff_line *line)
 {
     if (line->is == LINE_LABOR || line->is == LINE_SUB)

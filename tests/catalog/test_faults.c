@@ -342,6 +342,52 @@ static void test_prices(void **state)
            "prices.csv:7:3: stop[C004]: 'E' is sold by 'lb' here and by 'each' at line 6; one item has one unit\n");
 }
 
+/* Whatever has no nominal size has no board feet, and no price by the thousand of them. */
+static void test_by_the_thousand(void **state)
+{
+    expect(state, "prices.csv",
+           "item,unit,length,increment,least,most,pack,price,supplier,date\n"
+           "DFL2-2X10,MBF,12 ft,,,,,640,Yard,2026-10-05\n"
+           "DFL2-2X10,each,14 ft,,,,,16,Yard,2026-10-05\n"
+           "DFL2-2X10,mbf,,,,,,640,Yard,2026-10-05\n"
+           "DFL2-2X10,MBF,16 ft,,,,10,640,Yard,2026-10-05\n"
+           "GUTTER,MBF,12 ft,,,,,640,Yard,2026-10-05\n",
+           "prices.csv:4:11: stop[C002]: a price by the thousand board feet needs a 'length' or an 'increment'\n"
+           "prices.csv:4:11: stop[C004]: 'DFL2-2X10' is sold by 'mbf' here and by 'each' at line 2; one item has one "
+           "unit\n"
+           "prices.csv:5:24: stop[C002]: 'pack' is 1 for what is sold by the thousand board feet\n"
+           "prices.csv:6:8: stop[C002]: 'GUTTER' is no sawn member of members.csv with a nominal size like '2x10', so "
+           "it has no board feet; price it by the piece or by the foot\n");
+}
+
+/* The row is read into the price of a piece, of a foot: 2 x 10 / 12 board feet a foot, so $640.00 a thousand are
+ * $12.80 for the 20 board feet of 12 ft, $17.0667 for the 26.67 of 16 ft, $1.0667 for a foot.  Own arithmetic. */
+static void test_thousand_read(void **state)
+{
+    struct folder folder = read_with(state, "prices.csv",
+                                     "item,unit,length,price,supplier,date,note\n"
+                                     "DFL2-2X10,MBF,12 ft,640,Yard,2026-10-05,\n"
+                                     "DFL2-2X10,mbf,16 ft,640,Yard,2026-10-05,quote\n",
+                                     NULL);
+    assert_string_equal(said(state, &folder), "");
+    const struct price *price = folder.catalog->prices;
+    assert_int_equal(price[0].price, 128000);
+    assert_string_equal(price[0].note, "MBF 640.00: 20 board feet");
+    assert_string_equal(price[0].unit, "each");
+    assert_int_equal(price[1].price, 170667);
+    assert_string_equal(price[1].note, "MBF 640.00: 26.67 board feet; quote");
+    folder = read_with(state, "prices.csv",
+                       "item,unit,increment,least,most,cut charge,price,supplier,date\n"
+                       "DFL2-2X10,MBF,2 ft,8 ft,20 ft,1.50,640,Yard,2026-10-05\n",
+                       NULL);
+    assert_string_equal(said(state, &folder), "");
+    price = folder.catalog->prices;
+    assert_int_equal(price->price, 10667);
+    assert_int_equal(price->cut_charge, 15000);
+    assert_string_equal(price->note, "MBF 640.00: 1.67 board feet a foot");
+    assert_string_equal(price->unit, "ft");
+}
+
 static void test_actual_length(void **state)
 {
     expect(state, "prices.csv",
@@ -387,10 +433,11 @@ static void test_garbage(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(test_small_set_is_good),  TEST(test_files),      TEST(test_columns),     TEST(test_cells),
-        TEST(test_spreadsheet_damage), TEST(test_words),      TEST(test_given_twice), TEST(test_references),
-        TEST(test_conditions),         TEST(test_assemblies), TEST(test_prices),      TEST(test_actual_length),
-        TEST(test_cell_count),         TEST(test_garbage),    TEST(test_forgotten),   TEST(test_debris),
+        TEST(test_small_set_is_good),  TEST(test_files),         TEST(test_columns),     TEST(test_cells),
+        TEST(test_spreadsheet_damage), TEST(test_words),         TEST(test_given_twice), TEST(test_references),
+        TEST(test_conditions),         TEST(test_assemblies),    TEST(test_prices),      TEST(test_actual_length),
+        TEST(test_cell_count),         TEST(test_garbage),       TEST(test_forgotten),   TEST(test_debris),
+        TEST(test_by_the_thousand),    TEST(test_thousand_read),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

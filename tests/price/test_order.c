@@ -293,6 +293,9 @@ static void sticks_by_price_row(void **state)
     made_supplier(made, "yard", 0, 10);
     made_price(made, "SPF2-2X10", "each", 1, 24.36, "yard")->length = 16 * LENGTH_FOOT;
     made_price(made, "SPF2-2X10", "each", 1, 17.88, "yard")->length = 12 * LENGTH_FOOT;
+    struct member member = {.code = "SPF2-2X10", .wood = WOOD_SAWN, .size = "2x10", .material = "Spruce-Pine-Fir"};
+    made->catalog.members = &member;
+    made->catalog.member_count = 1;
     struct shop_piece shop = {.length = 8 * LENGTH_FOOT, .count = 2, .book_value = dollars(5)};
     struct cut_stock stock[] = {{.length = 16 * LENGTH_FOOT, .price = &made->prices[0]},
                                 {.length = 12 * LENGTH_FOOT, .price = &made->prices[1]},
@@ -307,6 +310,10 @@ static void sticks_by_price_row(void **state)
     const struct order_line *own = line_of(order, "order/SPF2-2X10/8 ft/shop");
     assert_null(own->price);
     assert_money(own->total, 5);
+    /* 2 x 10 / 12 board feet a foot: of 32, 12 and 8 ft; own arithmetic */
+    assert_int_equal(line_of(order, "order/SPF2-2X10/16 ft")->board_feet, 533333);
+    assert_int_equal(line_of(order, "order/SPF2-2X10/12 ft")->board_feet, number(20));
+    assert_int_equal(own->board_feet, 133333);
     assert_money(order->supplier[0].goods, 66.60); /* what is in the shop is not bought, nor taxed again */
     assert_money(order->supplier[0].tax, 6.66);
 }
@@ -332,6 +339,7 @@ static void by_the_foot(void **state)
     assert_string_equal(feet->counted, "3 at 14 ft, 1 at 9' 6\"");
     const struct order_line *cuts = line_of(order, "order/LVL-14/cut charge");
     assert_true(cuts->cut_charge);
+    assert_int_equal(feet->board_feet + cuts->board_feet, 0); /* engineered wood has no nominal size */
     assert_money(cuts->total, 14);
     price->cut_charge = 0;
     assert_int_equal(order_of(made, plan_of(*state, &problem, STICKS, 4))->count, 1);

@@ -166,6 +166,19 @@ static void ratios_round_up(void **state)
     cJSON_Delete(root);
 }
 
+static void board_feet_of_the_order(void **state)
+{
+    struct built *b = built_report(*state);
+    cJSON *root = parse(report_json(*state, &b->report));
+    assert_null(cJSON_GetObjectItemCaseSensitive(at(root, "order.lines.0"), "board_feet"));
+    cJSON_Delete(root);
+    b->order.line[0].board_feet = 80 * DECIMAL_ONE; /* three 2x10 of 16 ft */
+    root = parse(report_json(*state, &b->report));
+    assert_string_equal(text_at(root, "order.lines.0.board_feet"), "80");
+    cJSON_Delete(root);
+    assert_non_null(strstr(report_order(*state, &b->report, false, 0), "Board feet"));
+}
+
 static void a_stop_leaves_messages_only(void **state)
 {
     struct built *b = built_report(*state);
@@ -231,6 +244,7 @@ int main(void)
         TEST(values_are_exact),
         TEST(messages_keep_their_place),
         TEST(ratios_round_up),
+        TEST(board_feet_of_the_order),
         TEST(a_stop_leaves_messages_only),
         TEST(budget_has_no_order),
         TEST(joists_one_by_one),

@@ -53,11 +53,12 @@ static void on_the_terminal(void **state)
             return;
         }
         const char *loss = takeoff_loss(arena, shown.report.job, line);
+        decimal_t feet = takeoff_board_feet(line);
         const char *rest =
-            arena_printf(arena, "; where: %s; counted: %s%s%s%s%s%s%s%s", line->where, line->counted,
+            arena_printf(arena, "; where: %s; counted: %s%s%s%s%s%s%s%s%s%s", line->where, line->counted,
                          line->pounds ? "; weighs " : "", line->pounds ? decimal_text(arena, line->pounds) : "",
-                         line->pounds ? " lb" : "", *loss ? "; loss: " : "", loss, *line->cost_code ? "; code: " : "",
-                         line->cost_code);
+                         line->pounds ? " lb" : "", feet ? "; " : "", feet ? board_feet_text(arena, feet) : "",
+                         *loss ? "; loss: " : "", loss, *line->cost_code ? "; code: " : "", line->cost_code);
         const char *found = strstr(at, one_line(arena, rest));
         const char *what = strstr(at, one_line(arena, line->what));
         if (!found)

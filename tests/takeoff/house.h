@@ -55,8 +55,8 @@ static inline struct head head_of(const char *id)
 
 static inline void house_catalog(struct house *house)
 {
-    house->member[DFL_2X10] =
-        (struct member){.code = "DFL2-2X10", .ply_width = INCHES(1.5), .depth = INCHES(9.25), .cost_code = "lumber"};
+    house->member[DFL_2X10] = (struct member){
+        .code = "DFL2-2X10", .size = "2x10", .ply_width = INCHES(1.5), .depth = INCHES(9.25), .cost_code = "lumber"};
     house->member[SPF_2X4] = (struct member){.code = "SPF2-2X4", .ply_width = INCHES(1.5), .depth = INCHES(3.5)};
     house->fastener[NAIL_16D] = (struct fastener){.code = "NAIL-16D", .kind = "common nail", .item = "BOX-16D"};
     house->fastener[NAIL_10D] = (struct fastener){.code = "NAIL-10D", .kind = "common nail", .item = "BOX-10D"};

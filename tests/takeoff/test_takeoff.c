@@ -22,6 +22,8 @@ static void plies_are_single_pieces(void **state)
     assert_string_equal(line->where, "beam B1");
     assert_string_equal(line->counted, "3 plies x 14' 7\": bearing 3-1/2\" + clear 14' 0\" + bearing 3-1/2\"");
     assert_string_equal(line->cost_code, "lumber");
+    /* 3 x 2 x 10 / 12 x 175 / 12 = 72.9167; own arithmetic */
+    assert_int_equal(takeoff_board_feet(line), 729167);
     assert_string_equal(line_of(takeoff, "plies/B2")->counted,
                         "2 plies x 8' 2-7/8\": bearing 3\" + clear 8' 0\" - gap 1/8\"");
 }
