@@ -44,12 +44,12 @@ struct both {
     const struct layout_pair *pair;
     int first, count, least, most; /* steps; places first .. first + count - 1 */
     int latest, earliest;          /* places: of a first mark, of a last one */
-    bool *clear[2];
-    int *need[2];          /* [face][place]: fewest marks still to come after one there */
-    int whole[2];          /* fewest marks of a face by itself */
-    struct state *state;   /* [face][place][behind] */
-    int done;              /* the code DONE of `behind`: most + 1 */
-    int64_t fewest_so_far; /* only a pair of fewer marks is of use */
+    bool *clear[2], *met[2];       /* [face][place]: no zone; some state was reached there */
+    int *need[2];                  /* [face][place]: fewest marks still to come after one there */
+    int whole[2];                  /* fewest marks of a face by itself */
+    struct state *state;           /* [face][place][behind] */
+    int done;                      /* the code DONE of `behind`: most + 1 */
+    int64_t fewest_so_far;         /* only a pair of fewer marks is of use */
 };
 
 enum { MARK_BITS = 12, COST_BITS = 36 };
@@ -98,6 +98,7 @@ static struct both both_of(struct arena *arena, const struct layout_pair *pair, 
     both.done = both.most + 1;
     for (int face = 0; face < 2; face++) {
         both.clear[face] = arena_array(arena, (size_t)both.count, sizeof *both.clear[face]);
+        both.met[face] = arena_array(arena, (size_t)both.count, sizeof *both.met[face]);
         both.need[face] = arena_array(arena, (size_t)both.count, sizeof *both.need[face]);
         both.whole[face] = (int)alone[face].count;
         for (int at = 0; at < both.count; at++)
@@ -130,6 +131,7 @@ static void reach(struct both *both, const struct state *from, struct state came
     if (to->key == 0 || key < to->key) {
         *to = came;
         to->key = key;
+        both->met[face][at] = true;
     }
 }
 
@@ -186,7 +188,7 @@ static bool search_both(struct both *both, struct layout_marks out[2])
         for (int face = 0; face < 2; face++) {
             if (at <= both->latest)
                 reach(both, NULL, start, face, at, NONE, 0);
-            for (int behind = 0; behind <= both->done; behind++) {
+            for (int behind = 0; both->met[face][at] && behind <= both->done; behind++) {
                 go_on(both, face, at, behind);
                 int64_t key = state_at(both, face, at, behind)->key;
                 if (key > 0 && may_end(both, at, behind) && (best.key == 0 || key < best.key))
@@ -200,19 +202,37 @@ static bool search_both(struct both *both, struct layout_marks out[2])
 
 /* One face after the other: `first` takes its own fewest, the other keeps clear of it. */
 struct in_turn {
-    bool found;
     struct layout_marks of[2];
-    size_t marks;
+    size_t marks; /* SIZE_MAX: the other finds no row */
+    int first;
 };
 
-static struct in_turn in_turn(struct arena *arena, const struct layout_pair *pair, const struct layout_marks alone[2],
-                              int first)
+static void take_turns(struct arena *arena, const struct layout_pair *pair, const struct layout_marks *own, int first,
+                       struct in_turn *best)
 {
-    struct in_turn out = {.of = {alone[0], alone[1]}, .marks = SIZE_MAX};
-    out.found = fewest_apart(arena, pair, 1 - first, &alone[first], &out.of[1 - first]);
-    if (out.found)
-        out.marks = out.of[0].count + out.of[1].count;
-    return out;
+    struct in_turn now = {.first = first};
+    now.of[first] = *own;
+    if (!fewest_apart(arena, pair, 1 - first, own, &now.of[1 - first]))
+        return;
+    now.marks = now.of[0].count + now.of[1].count;
+    if (now.marks < best->marks)
+        *best = now;
+}
+
+/* Each face first, with the row that it has by itself; then with one as short that keeps off the row of the other. */
+static struct in_turn best_in_turn(struct arena *arena, const struct layout_pair *pair,
+                                   const struct layout_marks alone[2])
+{
+    struct in_turn best = {.marks = SIZE_MAX};
+    const size_t bound = alone[0].count + alone[1].count;
+    for (int first = 0; first < 2 && best.marks > bound; first++)
+        take_turns(arena, pair, &alone[first], first, &best);
+    for (int first = 0; first < 2 && best.marks > bound; first++) {
+        struct layout_marks shy;
+        if (layout_fewest(arena, &pair->row[first], &alone[1 - first], pair->row[0].least, &shy))
+            take_turns(arena, pair, &shy, first, &best);
+    }
+    return best;
 }
 
 bool layout_fewest_pair(struct arena *arena, const struct layout_pair *pair, struct layout_marks out[2])
@@ -221,18 +241,16 @@ bool layout_fewest_pair(struct arena *arena, const struct layout_pair *pair, str
     for (int face = 0; face < 2; face++)
         if (!layout_fewest(arena, &pair->row[face], pair->shy[face], pair->shy_by, &alone[face]))
             return false;
-    struct in_turn a_first = in_turn(arena, pair, alone, 0), b_first = in_turn(arena, pair, alone, 1);
-    const struct in_turn *best = b_first.marks < a_first.marks ? &b_first : &a_first;
-    bool proved = best->found && best->marks == alone[0].count + alone[1].count;
-    if (!proved) {
+    struct in_turn best = best_in_turn(arena, pair, alone);
+    if (best.marks > alone[0].count + alone[1].count) {
         struct both both = both_of(arena, pair, alone);
-        both.fewest_so_far = best->found ? (int64_t)best->marks + (best == &b_first) : 2 * (int64_t)both.count + 1;
+        both.fewest_so_far = best.marks < SIZE_MAX ? (int64_t)best.marks + best.first : 2 * (int64_t)both.count + 1;
         if (search_both(&both, out))
             return true;
     }
-    if (best->found) {
-        out[0] = best->of[0];
-        out[1] = best->of[1];
-    }
-    return best->found;
+    if (best.marks == SIZE_MAX)
+        return false;
+    out[0] = best.of[0];
+    out[1] = best.of[1];
+    return true;
 }
