@@ -61,7 +61,7 @@ static void nails_of_the_table(void **state)
     };
     for (size_t i = 0; i < COUNT_OF(rows); i++) {
         struct house *house = house_new(*state);
-        house->beam[0].held[0].choice = rows[i].held;
+        house->beam[0].held[0].choice = (int)rows[i].held;
         const struct takeoff *takeoff = with_nail(house, rows[i].diameter, rows[i].length);
         if (line_of(takeoff, rows[i].id)->count != rows[i].count * DECIMAL_ONE)
             print_error("%s with %.3f x %.1f\n", rows[i].id, rows[i].diameter, rows[i].length);
