@@ -49,6 +49,8 @@ struct layout_pair {
     struct layout_row row[2];          /* [face] */
     const struct layout_marks *shy[2]; /* as of layout_fewest(); NULL: none */
     length_t shy_by;
+    const struct layout_marks
+        *known; /* [face] a pair with the fewest marks, found with other rows to be shy of; or NULL */
 };
 /* The pair of good rows with the fewest marks together; of several, those with fewer on face A.  false: there is none.
  */

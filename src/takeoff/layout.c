@@ -139,7 +139,11 @@ static bool find_pair(struct arena *arena, const struct layout_pattern *pattern,
     struct layout_pair pair = {.row = {row_of(pattern, 0), row_of(pattern, 1)},
                                .shy = {shy_of(pattern, out, 0, row), shy_of(pattern, out, 1, row)},
                                .shy_by = pattern->stagger};
-    struct layout_marks found[2];
+    struct layout_marks found[2], known[2] = {out->row[0][0], out->row[1][0]};
+    if (out->kept == LAYOUT_BROKEN) /* the row before had no pair, and every row has the same zones */
+        return false;
+    if (row > 0) /* the fewest marks are as many in every row; which ones hangs on the row before */
+        pair.known = known;
     if (!layout_fewest_pair(arena, &pair, found))
         return false;
     for (int face = 0; face < 2; face++)

@@ -242,7 +242,14 @@ bool layout_fewest_pair(struct arena *arena, const struct layout_pair *pair, str
         if (!layout_fewest(arena, &pair->row[face], pair->shy[face], pair->shy_by, &alone[face]))
             return false;
     struct in_turn best = best_in_turn(arena, pair, alone);
-    if (best.marks > alone[0].count + alone[1].count) {
+    const struct layout_marks *known = pair->known;
+    size_t marks = known ? known[0].count + known[1].count : SIZE_MAX;
+    if (marks < best.marks || (known && marks == best.marks && known[0].count < best.of[0].count)) {
+        out[0] = known[0];
+        out[1] = known[1];
+        return true;
+    }
+    if (!known && best.marks > alone[0].count + alone[1].count) {
         struct both both = both_of(arena, pair, alone);
         both.fewest_so_far = best.marks < SIZE_MAX ? (int64_t)best.marks + best.first : 2 * (int64_t)both.count + 1;
         if (search_both(&both, out))
